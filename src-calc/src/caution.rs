@@ -1,0 +1,97 @@
+//! The hazards of each operation, in our words. Every one defers to the machine's manual and to local rules.
+
+use crate::source::{Mark, Source};
+use serde::Serialize;
+
+/// A hazard that a card's answer can lead a person into.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Caution {
+    /// Ripping with a tilted blade.
+    BevelRip,
+    /// Turning a bevelled board over between passes.
+    TurnedBoard,
+    /// Cutting a strip that is thin beside the fence.
+    ThinStrip,
+    /// Cutting a groove or a rabbet: the blade does not come through.
+    BlindCut,
+    /// Handling a full sheet.
+    SheetHandling,
+    /// Drilling a cup hole.
+    CupDrilling,
+    /// Loading a shelf.
+    ShelfLoad,
+    /// Eyes, ears, lungs.
+    DustAndNoise,
+    /// Every figure here is an estimate for ordinary furniture.
+    Estimate,
+}
+
+const HABIT: Source = Source::practice("shop safety, in our words; the machine's manual and local rules come first");
+
+impl Caution {
+    /// What it is about, in a few words.
+    pub const fn hazard(self) -> &'static str {
+        match self {
+            Self::BevelRip => "Tilted blade",
+            Self::TurnedBoard => "Sharp edge at the fence",
+            Self::ThinStrip => "Thin strip",
+            Self::BlindCut => "Cut that does not come through",
+            Self::SheetHandling => "Full sheets",
+            Self::CupDrilling => "Drilling the cup",
+            Self::ShelfLoad => "Load on the shelf",
+            Self::DustAndNoise => "Dust and noise",
+            Self::Estimate => "An estimate",
+        }
+    }
+
+    /// What to do about it.
+    pub const fn advice(self) -> &'static str {
+        match self {
+            Self::BevelRip => {
+                "Let the blade lean away from the fence, so that no strip is caught under it; if it leans only towards the fence, move the fence to the other side. Riving knife fitted, guard on, push stick in hand, and stand out of line with the cut. With the saw off, turn the blade by hand at full tilt: it must clear the fence and the insert. Your saw's manual decides."
+            }
+            Self::TurnedBoard => {
+                "A bevelled edge can creep under the fence. Use a tall or packed fence and measure each strip before the next pass."
+            }
+            Self::ThinStrip => {
+                "Let the thin strip fall on the side away from the fence, or push it right through with a long shoe. Close the gap round the blade. Never reach over a turning blade; wait until it stands still."
+            }
+            Self::BlindCut => {
+                "The guard may have to come off: fit the protection that the manual names, use hold-downs and push blocks, go deeper in several passes, and put the guard back straight after. Keep hands away from where the blade comes out."
+            }
+            Self::SheetHandling => {
+                "Two people for a full sheet. Support it on the way in and on the way out, and never rip it freehand."
+            }
+            Self::CupDrilling => {
+                "Clamp the door and feed the bit gently. Set the depth stop on a scrap of the same thickness: the point of the bit must not come out at the face."
+            }
+            Self::ShelfLoad => {
+                "Pins, brackets and the wall carry this load too; they need their own check. Heavy things belong on the lowest shelf. Shelves over people's heads, in public rooms or carrying a structure are work for a qualified person."
+            }
+            Self::DustAndNoise => {
+                "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."
+            }
+            Self::Estimate => {
+                "Boards differ from the tables by a quarter or more. Take this as an estimate for ordinary furniture, and try a heavy load on the real thing."
+            }
+        }
+    }
+
+    /// Who says so.
+    pub const fn source(self) -> Source {
+        HABIT
+    }
+}
+
+/// As `{ hazard, advice, mark }`.
+impl Serialize for Caution {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[derive(Serialize)]
+        struct Shown {
+            hazard: &'static str,
+            advice: &'static str,
+            mark: Mark,
+        }
+        Shown { hazard: self.hazard(), advice: self.advice(), mark: self.source().mark }.serialize(serializer)
+    }
+}

@@ -1,0 +1,18 @@
+//! The trade computation of Scantling, the shop calculator of a cabinetmaker.
+//!
+//! The rooms, in reading order:
+//! - [`measure`]: what a number is. An exact [`measure::Length`], the [`measure::Reading`] a person types,
+//!   the [`measure::Graduation`] of the tool in hand.
+//! - [`source`], [`working`], [`caution`], [`problem`]: why an answer can be trusted, what to mind, what was wrong.
+//! - [`stock`]: what things are made of, and where each value was published.
+//! - [`cards`]: one calculation a file, all of the same shape.
+//!
+//! Pure functions: nothing here reads a clock, a setting or a file, and nothing panics on any input.
+
+pub mod cards;
+pub mod caution;
+pub mod measure;
+pub mod problem;
+pub mod source;
+pub mod stock;
+pub mod working;

@@ -1,0 +1,1 @@
+//! What things are made of, and where each value was published.

@@ -1,0 +1,3 @@
+//! The native window.
+
+fn main() {}

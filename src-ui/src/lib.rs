@@ -1,0 +1,1 @@
+//! Scantling in the browser: Yew components, pictures and words.

@@ -1,0 +1,3 @@
+//! Builds, runs and tests Scantling.
+
+fn main() {}
