@@ -1,0 +1,193 @@
+//! Figures that are no lengths: a mass, a stress, a percentage.
+
+use super::reading::{Kind, Parser};
+use super::unit::Unit;
+use super::{Ratio, ReadError};
+use serde::{Deserialize, Deserializer, Serialize, de};
+use std::fmt;
+
+/// What a figure measures, and so in which unit its value is given and which units are read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum FigureKind {
+    /// Kilograms; g, lb and oz are read.
+    Mass,
+    /// Kilograms per metre; lb/ft is read.
+    MassPerLength,
+    /// Megapascals (N/mm²); GPa, psi and million psi are read.
+    Stress,
+    /// Kilograms per cubic metre; lb/ft³ is read.
+    Density,
+    /// Per cent.
+    Percent,
+    /// A plain number.
+    Number,
+    /// A whole number, zero or more.
+    Count,
+}
+
+impl FigureKind {
+    /// The unit of the value, as written behind it; nothing for plain numbers.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Mass => "kg",
+            Self::MassPerLength => "kg/m",
+            Self::Stress => "MPa",
+            Self::Density => "kg/m³",
+            Self::Percent => "%",
+            Self::Number | Self::Count => "",
+        }
+    }
+
+    /// Every unit that is read, without spaces and in lower case, and how many of the value's unit it is, exactly.
+    ///
+    /// From the pound of 0.453 592 37 kg, the inch of 25.4 mm (agreement of 1959) and gravity of 9.806 65 m/s².
+    const fn units(self) -> &'static [(&'static str, u64, u64)] {
+        match self {
+            Self::Mass => &[
+                ("kg", 1, 1),
+                ("g", 1, 1000),
+                ("lb", 45_359_237, 100_000_000),
+                ("lbs", 45_359_237, 100_000_000),
+                ("oz", 45_359_237, 1_600_000_000),
+            ],
+            Self::MassPerLength => &[("kg/m", 1, 1), ("lb/ft", 45_359_237, 30_480_000)],
+            Self::Stress => &[
+                ("mpa", 1, 1),
+                ("n/mm2", 1, 1),
+                ("n/mm²", 1, 1),
+                ("gpa", 1000, 1),
+                ("psi", 8_896_443_230_521, 1_290_320_000_000_000),
+                ("ksi", 8_896_443_230_521, 1_290_320_000_000),
+                ("mpsi", 8_896_443_230_521, 1_290_320_000),
+            ],
+            Self::Density => &[
+                ("kg/m3", 1, 1),
+                ("kg/m³", 1, 1),
+                ("lb/ft3", 28_349_523_125, 1_769_802_912),
+                ("lb/ft³", 28_349_523_125, 1_769_802_912),
+                ("g/cm3", 1000, 1),
+                ("g/cm³", 1000, 1),
+            ],
+            Self::Percent => &[("%", 1, 1)],
+            Self::Number | Self::Count => &[],
+        }
+    }
+
+    /// A sentence: which units are read.
+    const fn accepted(self) -> &'static str {
+        match self {
+            Self::Mass => "kg, g, lb and oz are.",
+            Self::MassPerLength => "kg/m and lb/ft are.",
+            Self::Stress => "MPa, N/mm², GPa, psi, ksi and Mpsi are.",
+            Self::Density => "kg/m³, g/cm³ and lb/ft³ are.",
+            Self::Percent => "% is.",
+            Self::Number | Self::Count => "This is a plain number.",
+        }
+    }
+}
+
+/// A figure as typed. serde: the text; a plain JSON number is read too.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(transparent)]
+pub struct Figure(String);
+
+impl Figure {
+    /// A figure as typed.
+    pub fn new(typed: impl Into<String>) -> Self {
+        Self(typed.into())
+    }
+
+    /// The text as typed.
+    pub fn typed(&self) -> &str {
+        &self.0
+    }
+
+    /// Whether nothing but spaces was typed.
+    pub fn is_blank(&self) -> bool {
+        super::reading::is_blank(&self.0)
+    }
+
+    /// The value, in the unit of the kind; always finite. A bare number is in that unit, a written unit wins.
+    ///
+    /// Reads one number as a length's is read (decimals with point or comma, fractions, a sign), then a unit.
+    ///
+    /// # Errors
+    /// A [`ReadError`] that points into the text.
+    ///
+    /// # Example
+    /// ```
+    /// # use scantling::measure::{Figure, FigureKind, ReadError};
+    /// assert_eq!(Figure::new("12,5").value(FigureKind::Mass)?, 12.5);
+    /// assert_eq!(Figure::new("10 lb").value(FigureKind::Mass)?, 4.535_923_7);
+    /// # Ok::<(), ReadError>(())
+    /// ```
+    #[expect(clippy::float_arithmetic, reason = "a figure is an estimate's input")]
+    pub fn value(&self, kind: FigureKind) -> Result<f64, ReadError> {
+        // The field's unit of length plays no part: the number is read without a unit.
+        let mut parser = Parser::new(&self.0, Unit::Mm)?;
+        if parser.peek().kind == Kind::End {
+            return Err(ReadError::EmptyFigure);
+        }
+        let start = parser.peek().at;
+        let negative = parser.sign()?;
+        let Some((number, _)) = parser.number()? else { return Err(parser.number_missing()) };
+        let (rest, at) = parser.rest();
+        let unit = rest.split_whitespace().collect::<String>();
+        let scale = if unit.is_empty() {
+            Ratio::ONE
+        } else {
+            let lower = unit.to_lowercase();
+            let found = kind.units().iter().find(|(name, ..)| *name == lower);
+            let (_, numerator, denominator) = found.ok_or_else(|| ReadError::UnknownFigureUnit {
+                word: rest.trim_end().to_owned(),
+                accepted: kind.accepted(),
+                at,
+            })?;
+            Ratio::lowest(false, *numerator, *denominator).map_err(|error| ReadError::Exact { error, at })?
+        };
+        if kind == FigureKind::Count && (number.denominator() != 1 || negative && !number.is_zero()) {
+            return Err(ReadError::NotWhole { at: start });
+        }
+        // Exactly, so that there is one rounding; figures with very many digits are rounded twice.
+        let value = number.times(scale).map_or_else(|_| number.as_f64() * scale.as_f64(), Ratio::as_f64);
+        Ok(if negative && value != 0.0 { -value } else { value })
+    }
+}
+
+impl From<&str> for Figure {
+    fn from(typed: &str) -> Self {
+        Self::new(typed)
+    }
+}
+
+impl<'de> Deserialize<'de> for Figure {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(Shape)
+    }
+}
+
+struct Shape;
+
+impl de::Visitor<'_> for Shape {
+    type Value = Figure;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a figure: \"12.5\" or 12.5")
+    }
+
+    fn visit_str<E: de::Error>(self, typed: &str) -> Result<Figure, E> {
+        Ok(Figure::new(typed))
+    }
+
+    fn visit_i64<E: de::Error>(self, number: i64) -> Result<Figure, E> {
+        Ok(Figure::new(number.to_string()))
+    }
+
+    fn visit_u64<E: de::Error>(self, number: u64) -> Result<Figure, E> {
+        Ok(Figure::new(number.to_string()))
+    }
+
+    fn visit_f64<E: de::Error>(self, number: f64) -> Result<Figure, E> {
+        Ok(Figure::new(number.to_string()))
+    }
+}

@@ -1,0 +1,179 @@
+//! An exact number.
+
+use super::LengthError;
+use fraction::{GenericFraction, Integer, Sign};
+
+/// An exact, signed, plain number: how many times one length goes into another, or the number before a unit.
+///
+/// Invariant: in lowest terms, never infinite, never "not a number", never minus zero (the `fraction` type can be all
+/// of them). Arithmetic is checked: what cannot be held is an error, in release builds too.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Ratio(GenericFraction<u64>);
+
+impl Ratio {
+    /// Nothing.
+    pub const ZERO: Self = Self(GenericFraction::new_raw_signed(Sign::Plus, 0, 1));
+    /// One.
+    pub const ONE: Self = Self::whole(1);
+
+    /// A whole number.
+    pub const fn whole(value: u64) -> Self {
+        Self(GenericFraction::new_raw_signed(Sign::Plus, value, 1))
+    }
+
+    /// The number `numerator / denominator`.
+    ///
+    /// # Errors
+    /// [`LengthError::DividedByZero`] for a denominator of zero.
+    pub fn new(numerator: i64, denominator: u64) -> Result<Self, LengthError> {
+        Self::lowest(numerator < 0, numerator.unsigned_abs(), denominator)
+    }
+
+    /// The same from a sign and a magnitude.
+    pub(super) fn lowest(negative: bool, numerator: u64, denominator: u64) -> Result<Self, LengthError> {
+        if denominator == 0 {
+            return Err(LengthError::DividedByZero);
+        }
+        let shared = numerator.gcd(&denominator);
+        Ok(Self::raw(negative, numerator / shared, denominator / shared))
+    }
+
+    /// Takes terms that are lowest already; a zero loses its sign.
+    fn raw(negative: bool, numerator: u64, denominator: u64) -> Self {
+        let sign = if negative && numerator != 0 { Sign::Minus } else { Sign::Plus };
+        Self(GenericFraction::new_raw_signed(sign, numerator, denominator))
+    }
+
+    /// Takes lowest terms of any size and refuses what cannot be held.
+    fn held(negative: bool, numerator: u128, denominator: u128) -> Result<Self, LengthError> {
+        let denominator = u64::try_from(denominator).map_err(|_| LengthError::TooFine)?;
+        let numerator = u64::try_from(numerator).map_err(|_| LengthError::TooLong)?;
+        Ok(Self::raw(negative, numerator, denominator))
+    }
+
+    /// The numerator in lowest terms, without its sign.
+    pub fn numerator(self) -> u64 {
+        self.0.numer().copied().unwrap_or(0)
+    }
+
+    /// The denominator in lowest terms; never zero.
+    pub fn denominator(self) -> u64 {
+        self.0.denom().copied().unwrap_or(1)
+    }
+
+    /// Whether it is less than zero.
+    pub fn is_negative(self) -> bool {
+        self.0.sign() == Some(Sign::Minus)
+    }
+
+    /// Whether it is zero.
+    pub fn is_zero(self) -> bool {
+        self.numerator() == 0
+    }
+
+    /// The same with the other sign.
+    #[must_use]
+    pub fn negated(self) -> Self {
+        Self::raw(!self.is_negative(), self.numerator(), self.denominator())
+    }
+
+    /// Without its sign.
+    #[must_use]
+    pub fn abs(self) -> Self {
+        Self::raw(false, self.numerator(), self.denominator())
+    }
+
+    /// The sum.
+    ///
+    /// # Errors
+    /// [`LengthError::TooLong`] or [`LengthError::TooFine`] when it cannot be held.
+    pub fn plus(self, other: Self) -> Result<Self, LengthError> {
+        let (d1, d2) = (self.denominator(), other.denominator());
+        let shared = d1.gcd(&d2);
+        let (scale1, scale2) = (d2 / shared, d1 / shared);
+        let a = u128::from(self.numerator()) * u128::from(scale1);
+        let b = u128::from(other.numerator()) * u128::from(scale2);
+        let (negative, sum) = if self.is_negative() == other.is_negative() {
+            (self.is_negative(), a.checked_add(b).ok_or(LengthError::TooLong)?)
+        } else if a >= b {
+            (self.is_negative(), a - b)
+        } else {
+            (other.is_negative(), b - a)
+        };
+        if sum == 0 {
+            return Ok(Self::ZERO);
+        }
+        // What is left in common can only come from what the denominators shared.
+        let left = if shared == 1 { 1 } else { u64::try_from(sum % u128::from(shared)).unwrap_or(0).gcd(&shared) };
+        let denominator = u128::from(scale2) * u128::from(d2 / left);
+        Self::held(negative, if left == 1 { sum } else { sum / u128::from(left) }, denominator)
+    }
+
+    /// The difference.
+    ///
+    /// # Errors
+    /// As [`Ratio::plus`].
+    pub fn minus(self, other: Self) -> Result<Self, LengthError> {
+        self.plus(other.negated())
+    }
+
+    /// The product.
+    ///
+    /// # Errors
+    /// As [`Ratio::plus`].
+    pub fn times(self, other: Self) -> Result<Self, LengthError> {
+        if self.is_zero() || other.is_zero() {
+            return Ok(Self::ZERO);
+        }
+        let (n1, d1, n2, d2) = (self.numerator(), self.denominator(), other.numerator(), other.denominator());
+        let (g1, g2) = (n1.gcd(&d2), n2.gcd(&d1));
+        Self::held(
+            self.is_negative() != other.is_negative(),
+            u128::from(n1 / g1) * u128::from(n2 / g2),
+            u128::from(d1 / g2) * u128::from(d2 / g1),
+        )
+    }
+
+    /// The quotient.
+    ///
+    /// # Errors
+    /// As [`Ratio::plus`], and [`LengthError::DividedByZero`].
+    pub fn over(self, other: Self) -> Result<Self, LengthError> {
+        if other.is_zero() {
+            return Err(LengthError::DividedByZero);
+        }
+        self.times(Self::raw(other.is_negative(), other.denominator(), other.numerator()))
+    }
+
+    /// The greatest whole number that is not more than this, and whether it is this exactly.
+    ///
+    /// # Errors
+    /// [`LengthError::TooLong`] past the 64-bit whole numbers.
+    pub fn floor(self) -> Result<(i64, bool), LengthError> {
+        let (n, d) = (self.numerator(), self.denominator());
+        let exact = n % d == 0;
+        let whole = i64::try_from(n / d).map_err(|_| LengthError::TooLong)?;
+        // No overflow: `whole` is zero or more, so its negative less one is still in range.
+        let signed = if self.is_negative() { -whole - i64::from(!exact) } else { whole };
+        Ok((signed, exact))
+    }
+
+    /// The nearest whole number; halfway between two, the one farther from zero.
+    ///
+    /// # Errors
+    /// As [`Ratio::floor`].
+    pub fn nearest(self) -> Result<i64, LengthError> {
+        let (n, d) = (self.numerator(), self.denominator());
+        let up = u64::from(n % d >= d.div_ceil(2));
+        let magnitude = (n / d).checked_add(up).and_then(|whole| i64::try_from(whole).ok());
+        let magnitude = magnitude.ok_or(LengthError::TooLong)?;
+        Ok(if self.is_negative() { -magnitude } else { magnitude })
+    }
+
+    /// As a float, for estimates.
+    #[expect(clippy::float_arithmetic, clippy::cast_precision_loss, reason = "the way out of the exact world")]
+    pub fn as_f64(self) -> f64 {
+        let magnitude = self.numerator() as f64 / self.denominator() as f64;
+        if self.is_negative() { -magnitude } else { magnitude }
+    }
+}
