@@ -1,1 +1,5 @@
 //! What things are made of, and where each value was published.
+
+pub mod hardware;
+pub mod loads;
+pub mod materials;
