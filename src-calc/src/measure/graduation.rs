@@ -3,6 +3,9 @@
 use super::{Length, LengthError, Ratio, Unit};
 use serde::{Deserialize, Serialize};
 
+#[cfg(test)]
+mod tests;
+
 /// The finest mark of the tool in hand.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -29,6 +29,8 @@
 mod lexer;
 mod literal;
 mod parser;
+#[cfg(test)]
+mod tests;
 
 pub(super) use lexer::{Kind, Token};
 pub(super) use parser::Parser;

@@ -71,8 +71,12 @@ impl Length {
             Style::FeetInches => {
                 let (whole, numerator, denominator) = self.split(inch.0, inch.1);
                 let (feet, inches) = (whole / 12, whole % 12);
-                let inches = mixed(inches, numerator, denominator);
-                if feet == 0 { format!("{minus}{inches}\"") } else { format!("{minus}{feet}' {inches}\"") }
+                match (feet, inches) {
+                    (0, _) => format!("{minus}{}\"", mixed(inches, numerator, denominator)),
+                    // A whole number of inches stands behind feet even when it is zero: 8' 0 1/16".
+                    (_, 0) if numerator != 0 => format!("{minus}{feet}' 0 {numerator}/{denominator}\""),
+                    _ => format!("{minus}{feet}' {}\"", mixed(inches, numerator, denominator)),
+                }
             }
             Style::Inches => {
                 let (whole, numerator, denominator) = self.split(inch.0, inch.1);

@@ -79,8 +79,6 @@ impl Unit {
             ("metres", Unit::M),
             ("meter", Unit::M),
             ("meters", Unit::M),
-            ("㎜", Unit::Mm),
-            ("㎝", Unit::Cm),
         ];
         WORDS.iter().find(|(name, _)| word.eq_ignore_ascii_case(name)).map(|(_, unit)| *unit)
     }

@@ -155,6 +155,8 @@ impl<'a> Lexer<'a> {
             '(' | '[' => Kind::Open,
             ')' | ']' => Kind::Close,
             '°' | '˚' => Kind::Degree,
+            '㎜' => Kind::Word("mm"),
+            '㎝' => Kind::Word("cm"),
             stroke if is_stroke(stroke) => {
                 if self.bump_if(is_stroke) {
                     Kind::Strokes
@@ -253,8 +255,7 @@ impl<'a> Lexer<'a> {
         if let Some('.' | ',') = self.peek()
             && self.peek_second().is_some_and(|next| next.is_ascii_digit())
         {
-            while self.bump_if(|next| next.is_ascii_digit() || matches!(next, '.' | ',')) {}
-            return Err(thousands(self.since(start), mark, at));
+            return Err(self.second_mark(start, mark, at));
         }
         if mark == ',' && places == 3 && (1..=3).contains(&digits) && value != 0 {
             let typed = self.since(start);
@@ -271,20 +272,29 @@ impl<'a> Lexer<'a> {
         Ok(Kind::Decimal(exact))
     }
 
+    /// What is wrong with a number that has a second mark, the lexer standing on it.
+    fn second_mark(&mut self, start: &'a str, first: char, at: usize) -> ReadError {
+        let (found, found_at) = (self.peek().unwrap_or(first), self.at);
+        while self.bump_if(|next| next.is_ascii_digit() || matches!(next, '.' | ',')) {}
+        let typed = self.since(start);
+        let is_mark = |next: char| matches!(next, '.' | ',');
+        let last = typed.chars().rev().find(|next| is_mark(*next)).filter(|last| *last != first);
+        // All groups but the first have three digits, and so has the last unless it is the decimals.
+        let groups = typed.split(is_mark).count().saturating_sub(usize::from(last.is_some()));
+        if typed.split(is_mark).take(groups).skip(1).any(|group| group.len() != 3) {
+            return ReadError::Unexpected { found, at: found_at };
+        }
+        let plain = match last {
+            Some(last) => typed.replace(first, "").replace(last, "."),
+            None => typed.replace(first, ""),
+        };
+        ReadError::Thousands { typed: typed.to_owned(), plain, at }
+    }
+
     /// The text from `start` to here.
     fn since(&self, start: &'a str) -> &'a str {
         start.strip_suffix(self.rest()).unwrap_or(start)
     }
-}
-
-/// A number with several marks: those that come more than once, or first, mark thousands.
-fn thousands(typed: &str, first: char, at: usize) -> ReadError {
-    let last = typed.chars().rev().find(|mark| matches!(mark, '.' | ','));
-    let plain = match last {
-        Some(last) if last != first => typed.replace(first, "").replace(last, "."),
-        _ => typed.replace(first, ""),
-    };
-    ReadError::Thousands { typed: typed.to_owned(), plain, at }
 }
 
 fn appended(value: u64, digit: u32, error: LengthError, at: usize) -> Result<u64, ReadError> {

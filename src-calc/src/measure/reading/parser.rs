@@ -236,12 +236,14 @@ impl<'a> Parser<'a> {
         }
         let mut ahead = self.clone();
         let Some(next) = ahead.literal(false)? else { return Ok(None) };
+        if unit == Unit::Ft && ahead.token.kind != Kind::Strokes && is_marked_thousand(part, next) {
+            return Err(ahead.marked_thousands(part.at));
+        }
         let smaller = match (unit, ahead.unit()?) {
             (Unit::Ft, Some(Unit::In)) => Unit::In,
             (Unit::M, Some(smaller @ (Unit::Cm | Unit::Mm))) => smaller,
             (Unit::Cm, Some(Unit::Mm)) => Unit::Mm,
             (Unit::Ft, None) if next.value < Ratio::whole(12) => Unit::In,
-            (Unit::Ft, None) if ahead.is_marked_thousand(part, next) => return Err(ahead.stroke_thousands(part.at)),
             (Unit::M, None) if next.digits == Some(2) => Unit::Cm,
             (Unit::Ft | Unit::M | Unit::Cm, None) => return Err(ReadError::UnitMissing { at: next.at }),
             _ => return Err(ReadError::OperatorMissing { at: next.at }),
@@ -327,15 +329,19 @@ impl<'a> Parser<'a> {
         self.typed.chars().skip(at).take(length).collect::<String>().trim_end().to_owned()
     }
 
-    /// Whether `1'200` was typed: the parser stands behind it.
-    fn is_marked_thousand(&self, first: Literal, next: Literal) -> bool {
-        let apart = next.at.saturating_sub(first.at);
-        next.digits == Some(3) && first.digits.is_some_and(|digits| digits <= 3 && apart == digits + 1)
-    }
-
-    fn stroke_thousands(&self, at: usize) -> ReadError {
-        let typed = self.text_since(at);
-        ReadError::Thousands { plain: typed.chars().filter(char::is_ascii_digit).collect(), typed, at }
+    /// `1'200` or `1'200'000`: the parser stands behind the first three digits.
+    fn marked_thousands(mut self, at: usize) -> ReadError {
+        while self.token.kind == Kind::Stroke {
+            let mut ahead = self.clone();
+            if ahead.advance().is_err() || !matches!(ahead.token.kind, Kind::Whole { digits: 3, .. }) {
+                break;
+            }
+            if ahead.advance().is_err() {
+                break;
+            }
+            self = ahead;
+        }
+        self.thousands(at)
     }
 
     /// `1 200`: the parser stands on the second number.
@@ -346,8 +352,19 @@ impl<'a> Parser<'a> {
                 break;
             }
         }
-        end.stroke_thousands(at)
+        end.thousands(at)
     }
+
+    fn thousands(&self, at: usize) -> ReadError {
+        let typed = self.text_since(at);
+        ReadError::Thousands { plain: typed.chars().filter(char::is_ascii_digit).collect(), typed, at }
+    }
+}
+
+/// Whether `1'200` was typed, without a space.
+fn is_marked_thousand(first: Literal, next: Literal) -> bool {
+    let apart = next.at.saturating_sub(first.at);
+    next.digits == Some(3) && first.digits.is_some_and(|digits| digits <= 3 && apart == digits + 1)
 }
 
 fn in_mm(number: Ratio, unit: Unit, at: usize) -> Result<Ratio, ReadError> {
