@@ -3,6 +3,7 @@
 //! A card file has three things in this order: `Inputs` (its `Default` is the demo), `Answer`, and `solve`;
 //! then `CARD`, by which the registry below and anything that speaks JSON reach it.
 
+pub mod convert;
 pub mod cup_hinge;
 pub mod shelf;
 
@@ -33,7 +34,7 @@ pub enum Refusal {
 }
 
 /// Every card, in the order of the bench.
-pub const CARDS: &[Card] = &[shelf::CARD, cup_hinge::CARD];
+pub const CARDS: &[Card] = &[convert::CARD, shelf::CARD, cup_hinge::CARD];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static Card> {

@@ -3,3 +3,4 @@
 pub mod hardware;
 pub mod loads;
 pub mod materials;
+pub mod sheets;

@@ -4,16 +4,16 @@ use proptest::prelude::*;
 use scantling::measure::{Graduation, Length, Rounding, Style, Unit};
 
 /// As a tape, a rule or a drawing gives it.
-pub fn shop_length() -> impl Strategy<Value = Length> {
+pub(crate) fn shop_length() -> impl Strategy<Value = Length> {
     let inches = (-40_000_i64..40_000, prop::sample::select(&[1_u64, 2, 4, 8, 16, 32, 64, 3, 10, 100, 1000]))
         .prop_map(|(n, d)| Length::inches(n, d));
     let mm = (-400_000_i64..400_000, prop::sample::select(&[1_u64, 2, 10, 20, 100, 1000, 3, 7, 64]))
         .prop_map(|(n, d)| Length::mm(n, d));
-    prop_oneof![inches, mm].prop_map(|length| length.expect("shop lengths are small"))
+    prop_oneof![inches, mm].prop_filter_map("shop lengths are held", Result::ok)
 }
 
 /// Anything that can be held, up to the last length and the finest fraction.
-pub fn any_length() -> impl Strategy<Value = Length> {
+pub(crate) fn any_length() -> impl Strategy<Value = Length> {
     let extreme = (any::<i64>(), any::<u64>(), 0_u32..63, 0_u32..64)
         .prop_filter_map("can be held", |(n, d, n_bits, d_bits)| Length::mm(n >> n_bits, d >> d_bits).ok());
     let near = (shop_length(), 1_u64..1_000_000_000)
@@ -21,24 +21,24 @@ pub fn any_length() -> impl Strategy<Value = Length> {
     prop_oneof![4 => shop_length(), 2 => near, 2 => extreme]
 }
 
-pub fn graduation() -> impl Strategy<Value = Graduation> {
+pub(crate) fn graduation() -> impl Strategy<Value = Graduation> {
     prop::sample::select(Graduation::ALL)
 }
 
-pub fn rounding() -> impl Strategy<Value = Rounding> {
+pub(crate) fn rounding() -> impl Strategy<Value = Rounding> {
     prop::sample::select(Rounding::ALL)
 }
 
-pub fn style() -> impl Strategy<Value = Style> {
+pub(crate) fn style() -> impl Strategy<Value = Style> {
     prop::sample::select(Style::ALL)
 }
 
-pub fn unit() -> impl Strategy<Value = Unit> {
+pub(crate) fn unit() -> impl Strategy<Value = Unit> {
     prop::sample::select(Unit::ALL)
 }
 
 /// Texts made of what readings are made of, so that most get deep into the parser.
-pub fn near_reading() -> impl Strategy<Value = String> {
+pub(crate) fn near_reading() -> impl Strategy<Value = String> {
     const BITS: &[&str] = &[
         "0",
         "1",
