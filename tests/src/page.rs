@@ -1,0 +1,214 @@
+//! What a person does on the page, and what they see there.
+
+use crate::fault::Outcome;
+use crate::shell::Shell;
+use crate::wait::until;
+use serde::Deserialize;
+use serde_json::json;
+use thirtyfour::{By, Key, WebElement};
+
+/// A card as it stands on the screen. Texts are as a screen reader has them: `5/8 inch`.
+#[derive(Clone, Debug, Default, PartialEq, Deserialize)]
+pub struct Card {
+    /// Which card; empty when none is open.
+    pub slug: String,
+    /// Whether the answer is older than the inputs.
+    pub stale: bool,
+    /// The figures that stand large.
+    pub main: Vec<String>,
+    /// The same in the other system.
+    pub other: Vec<String>,
+    /// What a screen reader is told.
+    pub spoken: String,
+}
+
+/// A field as it stands on the screen.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+pub struct Field {
+    /// What is typed in it.
+    pub value: String,
+    /// Whether it is marked as one that cannot be used.
+    pub invalid: bool,
+    /// The note under it.
+    pub note: String,
+    /// Whether it has the focus.
+    pub focused: bool,
+}
+
+const CARD: &str = "
+    const flat = (element) => (element?.textContent ?? '').replace(/\\s+/g, ' ').trim();
+    const card = document.querySelector('section.card');
+    const all = (css) => [...(card?.querySelectorAll(css) ?? [])].map(flat);
+    return {
+        slug: card?.dataset.card ?? '',
+        stale: card?.querySelector('.answer')?.dataset.stale === 'true',
+        main: all('.answer .answer-main'),
+        other: all('.answer .answer-other'),
+        spoken: flat(card?.querySelector('output')),
+    };";
+
+const FIELD: &str = "
+    const field = document.getElementById(arguments[0]);
+    const note = document.getElementById(field.getAttribute('aria-describedby'));
+    return {
+        value: field.value,
+        invalid: field.getAttribute('aria-invalid') === 'true',
+        note: (note?.textContent ?? '').replace(/\\s+/g, ' ').trim(),
+        focused: document.activeElement === field,
+    };";
+
+impl Shell {
+    /// The card on the screen.
+    ///
+    /// # Errors
+    /// When the page cannot be asked.
+    pub async fn card(&self) -> Outcome<Card> {
+        self.ask(CARD, &[]).await
+    }
+
+    /// The field of this id.
+    ///
+    /// # Errors
+    /// When there is none.
+    pub async fn field(&self, id: &str) -> Outcome<Field> {
+        self.ask(FIELD, &[id.into()]).await
+    }
+
+    /// Waits until the large figures of a fresh answer are these, and gives the card.
+    ///
+    /// # Errors
+    /// When they never are.
+    pub async fn answers(&self, main: &[&str]) -> Outcome<Card> {
+        let what = format!("the answer {main:?}");
+        until(&what, async || self.card().await, |card| !card.stale && card.main == main).await
+    }
+
+    /// Waits until the field of this id is as wanted.
+    ///
+    /// # Errors
+    /// When it never is.
+    pub async fn field_is(&self, id: &str, what: &str, holds: impl Fn(&Field) -> bool) -> Outcome<Field> {
+        until(&format!("{id}: {what}"), async || self.field(id).await, holds).await
+    }
+
+    /// An element, in the middle of the screen where nothing that sticks to an edge covers it.
+    ///
+    /// # Errors
+    /// When there is none.
+    pub async fn element(&self, css: &str) -> Outcome<WebElement> {
+        let element = self.session()?.find(By::Css(css)).await?;
+        self.ask::<()>("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", &[element.to_json()?])
+            .await?;
+        Ok(element)
+    }
+
+    /// Presses a button, link or label.
+    ///
+    /// # Errors
+    /// When there is none, or something covers it.
+    pub async fn press(&self, css: &str) -> Outcome {
+        Ok(self.element(css).await?.click().await?)
+    }
+
+    /// How many elements there are.
+    ///
+    /// # Errors
+    /// When the page cannot be asked.
+    pub async fn count(&self, css: &str) -> Outcome<usize> {
+        self.ask("return document.querySelectorAll(arguments[0]).length", &[css.into()]).await
+    }
+
+    /// The text of the first such element, without needless spaces; nothing when there is none.
+    ///
+    /// # Errors
+    /// When the page cannot be asked.
+    pub async fn text(&self, css: &str) -> Outcome<Option<String>> {
+        let script = "return document.querySelector(arguments[0])?.textContent.replace(/\\s+/g, ' ').trim() ?? null";
+        self.ask(script, &[css.into()]).await
+    }
+
+    /// Waits until such an element is there.
+    ///
+    /// # Errors
+    /// When it never is.
+    pub async fn shows(&self, css: &str) -> Outcome {
+        until(&format!("an element {css}"), async || self.count(css).await, |count| *count > 0).await.map(drop)
+    }
+
+    /// Waits until no such element is there.
+    ///
+    /// # Errors
+    /// When there always is.
+    pub async fn shows_no(&self, css: &str) -> Outcome {
+        until(&format!("no element {css}"), async || self.count(css).await, |count| *count == 0).await.map(drop)
+    }
+
+    /// Types a text over what stands in the field, key by key.
+    ///
+    /// # Errors
+    /// When there is no such field.
+    pub async fn type_into(&self, id: &str, text: &str) -> Outcome {
+        let field = self.element(&format!("#{id}")).await?;
+        Ok(field.send_keys(Key::Control + "a" + Key::Null + text).await?)
+    }
+
+    /// Presses a single key in a field.
+    ///
+    /// # Errors
+    /// When there is no such field.
+    pub async fn key(&self, id: &str, key: Key) -> Outcome {
+        Ok(self.element(&format!("#{id}")).await?.send_keys(key).await?)
+    }
+
+    /// Chooses one of a row or a list, counted from nought.
+    ///
+    /// # Errors
+    /// When there is no such choice.
+    pub async fn choose(&self, id: &str, index: usize) -> Outcome {
+        if self.count(&format!("select#{id}")).await? == 0 {
+            return self.press(&format!("label[for='{id}-{index}']")).await;
+        }
+        self.press(&format!("select#{id} > option:nth-of-type({})", index + 1)).await
+    }
+
+    /// Opens a card from the bench.
+    ///
+    /// # Errors
+    /// When it does not open.
+    pub async fn open_card(&self, slug: &str) -> Outcome {
+        self.open_bench().await?;
+        self.press(&format!(".bench-row[data-card='{slug}']")).await?;
+        until(&format!("the card {slug}"), async || self.card().await, |card| card.slug == slug).await.map(drop)
+    }
+
+    /// Goes to the bench.
+    ///
+    /// # Errors
+    /// When it does not open.
+    pub async fn open_bench(&self) -> Outcome {
+        self.screen("#/", "main .bench").await
+    }
+
+    /// Goes to the settings.
+    ///
+    /// # Errors
+    /// When they do not open.
+    pub async fn open_settings(&self) -> Outcome {
+        self.screen("#/settings", "main .settings").await
+    }
+
+    async fn screen(&self, address: &str, css: &str) -> Outcome {
+        self.ask::<()>("location.hash = arguments[0]", &[json!(address)]).await?;
+        self.shows(css).await
+    }
+
+    /// Millimetres or inches, by the switch in the bar.
+    ///
+    /// # Errors
+    /// When it does not switch.
+    pub async fn switch_to_inches(&self, inches: bool) -> Outcome {
+        let button = if inches { ".unit-switch button:last-of-type" } else { ".unit-switch button:first-of-type" };
+        self.press(button).await?;
+        self.shows(&format!("{button}[aria-pressed='true']")).await
+    }
+}

@@ -1,0 +1,72 @@
+//! The programs that drive the app: started on a free port, and ended whatever happens.
+
+use crate::fault::{Fault, Outcome};
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+/// A WebDriver that was started here, and ends with this value.
+pub struct Driver {
+    child: Child,
+    port: u16,
+}
+
+/// A port that nobody had a moment ago.
+///
+/// # Errors
+/// When the system gives none.
+pub fn free_port() -> Outcome<u16> {
+    Ok(TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port())
+}
+
+impl Driver {
+    /// Starts a driver that was told to listen on `port`, and waits until it does.
+    ///
+    /// # Errors
+    /// When it cannot be started, or does not listen within half a minute.
+    pub fn start(mut command: Command, port: u16) -> Outcome<Self> {
+        let program = command.get_program().to_string_lossy().into_owned();
+        let child = command
+            .stdin(Stdio::null())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .map_err(|source| Fault::NotStarted { program: program.clone(), source })?;
+        let mut driver = Self { child, port };
+        let begun = Instant::now();
+        while TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err() {
+            if begun.elapsed() > Duration::from_secs(30) || driver.child.try_wait()?.is_some() {
+                return Err(Fault::NoAnswer { program });
+            }
+            std::thread::sleep(Duration::from_millis(10));
+        }
+        Ok(driver)
+    }
+
+    /// Where it listens.
+    pub fn address(&self) -> String {
+        format!("http://127.0.0.1:{}", self.port)
+    }
+
+    /// Its process.
+    pub fn id(&self) -> u32 {
+        self.child.id()
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        // The gentle way first: a driver that is asked ends what it has started itself.
+        let asked = Command::new("kill").arg(self.child.id().to_string()).status().is_ok_and(|status| status.success());
+        let begun = Instant::now();
+        while asked && begun.elapsed() < Duration::from_secs(5) {
+            if matches!(self.child.try_wait(), Ok(Some(_))) {
+                return;
+            }
+            std::thread::sleep(Duration::from_millis(10));
+        }
+        // Gone already is as good.
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}

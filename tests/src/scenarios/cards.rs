@@ -1,0 +1,121 @@
+//! What is typed into each card, and what it has to answer: by the handbook's formulas, worked by hand beside each row.
+
+/// Something a person does to a card's inputs.
+#[derive(Clone, Copy, Debug)]
+pub enum Act {
+    /// Types a text over what stands in a field.
+    Type(&'static str, &'static str),
+    /// Chooses one of a row or a list, counted from nought.
+    Choose(&'static str, usize),
+}
+
+/// A card, and a maker's way through it.
+#[derive(Clone, Copy, Debug)]
+pub struct Case {
+    /// The card.
+    pub slug: &'static str,
+    /// What it answers for its demo, in millimetres.
+    pub demo: &'static [&'static str],
+    /// What is done then.
+    pub acts: &'static [Act],
+    /// What that is to give, in millimetres.
+    pub answer: &'static [&'static str],
+    /// The same in inches, on the sixteenths that the settings start from.
+    pub inches: &'static [&'static str],
+    /// Where the answer comes from.
+    pub source: &'static str,
+    /// A field, a text that cannot be read in it, and words that its note has to have.
+    pub bad: (&'static str, &'static str, &'static str),
+    /// A field, and the one that Enter goes on to.
+    pub enter: (&'static str, &'static str),
+    /// A length, and what one arrow up and two arrows down from there make of it, on marks of 0.5 mm.
+    pub steps: (&'static str, &'static str, &'static str),
+}
+
+use Act::{Choose, Type};
+
+/// Every card, in the order of the bench.
+pub const CASES: &[Case] = &[
+    Case {
+        slug: "convert",
+        // 15 mm stands on the marks of 0.5 mm.
+        demo: &["15 mm"],
+        acts: &[Type("convert-readings", "333.3 mm")],
+        answer: &["333.5 mm"],
+        inches: &["13 1/8 inch"],
+        source: "handbook U-14 to 1/16 in; 333.3 lies 0.2 mm under 333.5 and 0.3 mm over 333",
+        bad: ("convert-readings", "1,200", "decimal comma or a thousand"),
+        enter: ("", ""),
+        steps: ("", "", ""),
+    },
+    Case {
+        slug: "back-panel",
+        // Width 564 + 8 + 8 − 2 (handbook P-1); height 702 + 18 + 8 − 2, nailed over the bottom edge.
+        demo: &["578 mm", "726 mm"],
+        acts: &[Type("back-panel-opening-width", "864"), Type("back-panel-clearance", "3")],
+        answer: &["877 mm", "725 mm"],
+        // 877/25.4 = 34.528, nearest 34 8/16; 725/25.4 = 28.543, nearest 28 9/16.
+        inches: &["34 1/2 inch", "28 9/16 inch"],
+        source: "handbook P-7 for the width; 702 + 18 + 8 − 3 for the height",
+        bad: ("back-panel-opening-width", "864 +", "missing at the end"),
+        enter: ("back-panel-opening-width", "back-panel-opening-height"),
+        steps: ("back-panel-clearance", "3.5", "2.5"),
+    },
+    Case {
+        slug: "bevelled-strips",
+        // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
+        demo: &["4 strips", "45 mm"],
+        acts: &[
+            Type("bevelled-strips-board-width", "300"),
+            Type("bevelled-strips-thickness", "18"),
+            Type("bevelled-strips-bevel", "45"),
+            Type("bevelled-strips-kerf", "3.2"),
+            Type("bevelled-strips-strip-width", "40"),
+        ],
+        answer: &["6 strips", "40 mm"],
+        // 40/25.4 = 1.5748, nearest 1 9/16.
+        inches: &["6 strips", "1 9/16 inch"],
+        source: "handbook R-1; the fence stands at the strip's width (handbook 6.4 a)",
+        bad: ("bevelled-strips-board-width", "300 mmm", "not a unit of length"),
+        enter: ("bevelled-strips-board-width", "bevelled-strips-thickness"),
+        steps: ("bevelled-strips-board-width", "300.5", "299.5"),
+    },
+    Case {
+        slug: "shelf",
+        // Boots 9 kg/m and 690 kg/m³: w = 0.12086 N/mm; E 10316 MPa; 330 × 14.6: I = 85584 mm⁴;
+        // 5·w·800⁴/(384·E·I) = 0.7301 mm, ·1.8 = 1.314 mm.
+        demo: &["1.31 mm"],
+        acts: &[
+            Type("shelf-span", "900"),
+            Type("shelf-thickness", "17.6"),
+            Type("shelf-depth", "300"),
+            Choose("shelf-load", 1),
+            Type("shelf-per-metre", "40"),
+        ],
+        // 4.8028 mm to three figures; 4.8028/25.4 = 0.18909 in.
+        answer: &["4.8 mm"],
+        inches: &["0.189 inch"],
+        source: "handbook B-6, long term",
+        bad: ("shelf-per-metre", "40 kgs", "not a unit for this"),
+        enter: ("shelf-span", "shelf-thickness"),
+        steps: ("shelf-depth", "300.5", "299.5"),
+    },
+    Case {
+        slug: "cup-hinge",
+        // Overlay 14.6 − 1.6 = 13, plate 11 + 4 − 13 = 2; each door (800 + 2·13 − 3)/2 wide, 1140 + 2·12 high.
+        demo: &["2 mm", "411.5 × 1164 mm"],
+        acts: &[
+            Type("cup-hinge-constant", "15"),
+            Type("cup-hinge-side", "18"),
+            Type("cup-hinge-reveal", "1.5"),
+            Type("cup-hinge-opening-width", "864"),
+        ],
+        answer: &["2.5 mm", "447 × 1164 mm"],
+        // 2.5/25.4 = 0.0984, nearest 2/16; 447/25.4 = 17.598, nearest 17 10/16; 1164/25.4 = 45.827, nearest 45 13/16.
+        inches: &["1/8 inch", "17 5/8 × 45 13/16 inch"],
+        source: "handbook H-2 and H-6",
+        bad: ("cup-hinge-constant", "15 / 2 mm", "divided by a length"),
+        enter: ("cup-hinge-cup-edge", "cup-hinge-constant"),
+        steps: ("cup-hinge-side", "18.5", "17.5"),
+    },
+];
