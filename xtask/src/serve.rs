@@ -1,4 +1,4 @@
-//! `cargo xtask serve`: the web app on this machine's own address, as a plain web server would give it.
+//! The web app on this machine's own address, as a plain web server would give it.
 
 use crate::halt::{AtFile, Halt};
 use crate::tree;

@@ -18,11 +18,6 @@ pub(crate) fn window() -> PathBuf {
     root().join("dist/window")
 }
 
-/// Where the tests' npm packages are.
-pub(crate) fn npm_packages() -> PathBuf {
-    root().join("tests/node_modules")
-}
-
 /// Where cargo builds.
 pub(crate) fn target() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), |dir| root().join(dir))

@@ -1,7 +1,7 @@
 //! `cargo xtask build`: the web app in one folder, and the same pages for the native window.
 
 use crate::halt::{AtFile, Halt};
-use crate::{call, css, precache, tree, wasm};
+use crate::{call, compiler, css, precache, tree};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
 use std::io::Write;
@@ -10,7 +10,6 @@ use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
 const WASM: &str = "scantling_bg.wasm";
-const WORKER: &str = "sw.js";
 
 /// What the page takes from the icons.
 const ICONS: [(&str, &str); 4] = [
@@ -22,30 +21,25 @@ const ICONS: [(&str, &str); 4] = [
 
 pub(crate) fn build() -> Result<(), Halt> {
     println!("Building the pages.");
-    let mut command = wasm::cargo_build()?;
+    let mut command = compiler::BROWSER.cargo("build")?;
     command.args(["--package", "scantling-ui", "--profile", "web"]);
     let what = "Building the pages";
     let module = call::built(what, &mut command)?
         .into_iter()
         .find(|file| file.extension().is_some_and(|extension| extension == "wasm"))
         .ok_or_else(|| Halt::NotMade { what: what.to_owned(), made: "a .wasm file".to_owned() })?;
-    let files = files(&module)?;
-
+    let mut files = files(&module)?;
+    write(&tree::window(), &for_window(&files))?;
+    let worker = precache::worker(&read_static("sw.js")?, &files);
+    files.push(("sw.js".to_owned(), worker.into_bytes()));
     let web = tree::web();
-    write(&web, &files, &[])?;
-    let worker = precache::worker(&read_static(WORKER)?, &files);
-    fs::write(web.join(WORKER), &worker).at("written", web.join(WORKER))?;
-    // Tauri sends the window a policy of its own, which lets the page call the two commands; both policies would
-    // hold at once, so the page's own stays out. Nor is there anything for a worker or an installer to do.
-    write(&tree::window(), &files, &["manifest.webmanifest"])?;
-    let index = tree::window().join("index.html");
-    fs::write(&index, without_policy(&read_static("index.html")?)).at("written", &index)?;
+    write(&web, &files)?;
 
-    let total: usize = files.iter().map(|(_, content)| gzipped(content)).sum::<usize>() + gzipped(worker.as_bytes());
-    println!("The web app is in {}: {} files, {:.1} KB gzip -9.", web.display(), files.len() + 1, kilobytes(total));
+    println!("The web app is in {}: {} files, gzip -9 in KB:", web.display(), files.len());
     for (path, content) in &files {
-        println!("  {:>7.1} KB  {path}", kilobytes(gzipped(content)));
+        println!("  {:>7.1}  {path}", kilobytes(gzipped(content)));
     }
+    println!("  {:>7.1}  together", kilobytes(size()?));
     Ok(())
 }
 
@@ -69,7 +63,7 @@ fn files(module: &Path) -> Result<Vec<(String, Vec<u8>)>, Halt> {
         .remove_producers_section(true)
         .generate(&glue)
         .map_err(|error| Halt::Glue(error.into()))?;
-    if let Some(optimiser) = wasm::optimiser() {
+    if let Some(optimiser) = compiler::wasm_optimiser() {
         let file = glue.join(WASM);
         call::run("Making the program smaller", Command::new(optimiser).arg("-Oz").arg(&file).arg("-o").arg(&file))?;
     }
@@ -95,22 +89,38 @@ fn read_static(name: &str) -> Result<String, Halt> {
     fs::read_to_string(&path).at("read", &path)
 }
 
-/// Writes a folder anew, so that nothing of an older build stays in it.
-fn write(folder: &Path, files: &[(String, Vec<u8>)], but: &[&str]) -> Result<(), Halt> {
-    if folder.exists() {
-        fs::remove_dir_all(folder).at("emptied", folder)?;
-    }
+/// Makes a folder hold these files and no others. What is already as it should be is not touched: the window is
+/// built anew whenever a file of its pages is newer.
+fn write(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<(), Halt> {
     fs::create_dir_all(folder).at("made", folder)?;
-    for (path, content) in files.iter().filter(|(path, _)| !but.contains(&path.as_str())) {
-        fs::write(folder.join(path), content).at("written", folder.join(path))?;
+    for path in tree::files_below(folder).at("read", folder)? {
+        if !files.iter().any(|(name, _)| folder.join(name) == path) {
+            fs::remove_file(&path).at("removed", &path)?;
+        }
+    }
+    for (name, content) in files {
+        let path = folder.join(name);
+        if fs::read(&path).ok().as_ref() != Some(content) {
+            fs::write(&path, content).at("written", &path)?;
+        }
     }
     Ok(())
 }
 
-/// The page without the lines that only a web server's visitor needs.
-fn without_policy(index: &str) -> String {
+/// The same pages for the native window. Tauri sends it a policy of its own, which lets the page call the window's
+/// two commands; both policies would hold at once, so the page's own stays out. Nor is there anything to install.
+fn for_window(files: &[(String, Vec<u8>)]) -> Vec<(String, Vec<u8>)> {
     let only_web = ["http-equiv=\"Content-Security-Policy\"", "rel=\"manifest\""];
-    index.split_inclusive('\n').filter(|line| !only_web.iter().any(|mark| line.contains(mark))).collect()
+    let of_window = |(name, content): &(String, Vec<u8>)| match name.as_str() {
+        "manifest.webmanifest" => None,
+        "index.html" => {
+            let index = String::from_utf8_lossy(content);
+            let kept = index.split_inclusive('\n').filter(|line| !only_web.iter().any(|mark| line.contains(mark)));
+            Some((name.clone(), kept.collect::<String>().into_bytes()))
+        }
+        _ => Some((name.clone(), content.clone())),
+    };
+    files.iter().filter_map(of_window).collect()
 }
 
 fn gzipped(content: &[u8]) -> usize {
@@ -129,11 +139,34 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_windows_page_differs_by_the_policy_and_the_manifest_only() {
-        let index = read_static("index.html").unwrap();
-        let window = without_policy(&index);
-        assert!(index.contains("Content-Security-Policy") && !window.contains("Content-Security-Policy"));
-        assert_eq!(index.lines().count(), window.lines().count() + 2);
+    fn the_windows_pages_differ_by_the_policy_and_the_manifest_only() {
+        let names = ["index.html", "boot.js", "manifest.webmanifest"];
+        let web = names.map(|name| (name.to_owned(), read_static(name).unwrap().into_bytes()));
+        let window = for_window(&web);
+        assert_eq!(window.len(), 2);
+        assert_eq!(window[1], web[1]);
+        let [before, after] = [&web[0], &window[0]].map(|(_, content)| String::from_utf8(content.clone()).unwrap());
+        let left_out: Vec<_> = before.lines().filter(|line| !after.contains(line)).collect();
+        assert_eq!(left_out.len(), 2, "{left_out:?}");
+        assert_eq!(before.lines().count(), after.lines().count() + 2);
+    }
+
+    #[test]
+    fn a_folder_is_left_with_these_files_and_no_others() {
+        let folder = std::env::temp_dir().join(format!("scantling-web-{}", std::process::id()));
+        let files = |pairs: &[(&str, &str)]| -> Vec<(String, Vec<u8>)> {
+            pairs.iter().map(|(name, content)| ((*name).to_owned(), content.as_bytes().to_vec())).collect()
+        };
+        write(&folder, &files(&[("a", "1"), ("b", "2"), ("old", "3")])).unwrap();
+        let same = folder.join("a").metadata().unwrap().modified().unwrap();
+        write(&folder, &files(&[("a", "1"), ("b", "4")])).unwrap();
+        let left: Vec<_> = tree::files_below(&folder).unwrap();
+        let texts: Vec<_> = left.iter().map(|path| fs::read_to_string(path).unwrap()).collect();
+        let still = folder.join("a").metadata().unwrap().modified().unwrap();
+        fs::remove_dir_all(&folder).unwrap();
+        assert_eq!(left, [folder.join("a"), folder.join("b")]);
+        assert_eq!(texts, ["1", "4"]);
+        assert_eq!(still, same);
     }
 
     #[test]

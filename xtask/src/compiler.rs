@@ -1,0 +1,78 @@
+//! Compilers for other machines than this one: rustup's where it has the target, else Debian's, which builds the
+//! standard library from its source along with the program.
+
+use crate::halt::Halt;
+use crate::{call, need};
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// The browser.
+pub(crate) const BROWSER: Target = Target {
+    name: "wasm32-unknown-unknown",
+    std_parts: "std,panic_abort",
+    settings: &[("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", "wasm-ld")],
+};
+
+/// Phones with Android.
+pub(crate) const ANDROID: Target =
+    Target { name: "aarch64-linux-android", std_parts: "std,panic_abort,panic_unwind", settings: &[] };
+
+/// A machine to compile for.
+pub(crate) struct Target {
+    name: &'static str,
+    /// The parts of the standard library to build, where no built one is to be had.
+    std_parts: &'static str,
+    /// What Debian's cargo has to be told.
+    settings: &'static [(&'static str, &'static str)],
+}
+
+impl Target {
+    /// A cargo command for this target, with what is missing for it installed first.
+    pub(crate) fn cargo(&self, subcommand: &str) -> Result<Command, Halt> {
+        let by_rustup = self.rustup_has_it() || (!need::DEBIAN_RUST.is_there() && self.rustup_adds_it());
+        let mut command = if by_rustup {
+            call::cargo()
+        } else {
+            need::install(&[&need::DEBIAN_RUST])?;
+            self.debian_cargo()
+        };
+        command.args([subcommand, "--target", self.name]);
+        Ok(command)
+    }
+
+    /// Set for this one command only: native code stays with rustup's compiler.
+    fn debian_cargo(&self) -> Command {
+        let mut command = call::program("/usr/bin/cargo");
+        command
+            .env("CARGO", "/usr/bin/cargo")
+            .env("RUSTC", "/usr/bin/rustc")
+            .env("RUSTC_BOOTSTRAP", "1")
+            .env("CARGO_UNSTABLE_BUILD_STD", self.std_parts)
+            .envs(self.settings.iter().copied())
+            // What the cargo that runs this program has set for its own compiler.
+            .env_remove("RUSTUP_TOOLCHAIN")
+            .env_remove("LD_LIBRARY_PATH");
+        command
+    }
+
+    fn rustup_has_it(&self) -> bool {
+        call::says(call::program("rustc").args(["--print", "sysroot"]))
+            .is_some_and(|sysroot| Path::new(&sysroot).join("lib/rustlib").join(self.name).join("lib").is_dir())
+    }
+
+    fn rustup_adds_it(&self) -> bool {
+        if call::on_path("rustup").is_none() {
+            return false;
+        }
+        println!("Asking rustup for the standard library of {}.", self.name);
+        call::succeeds(call::program("rustup").args(["target", "add", self.name])) && self.rustup_has_it()
+    }
+}
+
+/// Where a `wasm-opt` is that knows today's WebAssembly, if there is one. Debian 12's own is too old.
+pub(crate) fn wasm_optimiser() -> Option<PathBuf> {
+    let path = call::on_path("wasm-opt")?;
+    let said = call::says(Command::new(&path).arg("--version"))?;
+    let version: u32 = said.split_whitespace().find_map(|word| word.parse().ok())?;
+    (version >= 120).then_some(path)
+}
