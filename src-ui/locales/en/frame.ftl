@@ -1,0 +1,55 @@
+# The frame around every screen, and what all cards share.
+
+bench-title = Bench
+settings-title = Settings
+foot-title = Screens
+back = Back to the bench
+skip = To the card
+no-such-card = There is no such card. Here is the bench.
+glance-unfinished = Not finished: some inputs cannot be used
+
+fields-title = Measurements
+field-echo = = { $value }
+field-echo-range = = { $value } ± { $by }
+field-from-settings = From the settings. Type here to use another.
+
+answer-stale = The last good answer. See the field that is marked.
+answer-none = No answer yet. See the field that is marked.
+exact = exact
+cost-over = { $mm } mm over
+cost-under = { $mm } mm under
+cost-tie = { $cost }, a tie
+
+working-title = Working
+cautions-title = Mind
+at-saw = At the saw
+close = Close
+copy = Copy
+copied = Copied
+not-copied = This device does not let the text be copied
+share = Share
+undo = Undo
+demo = Put back to the demo
+
+not-kept = What you type works, but may be gone at the next start.
+new-version = A newer version of Scantling is ready.
+take-over = Use it now
+
+pad-title = Number pad
+pad-tolerance = Plus or minus
+pad-back = Take back
+pad-point = Point
+pad-plus = Plus
+pad-minus = Minus
+pad-times = Times
+pad-divide = Divided by
+pad-open = Open bracket
+pad-close = Close bracket
+pad-step-down = One mark less
+pad-step-up = One mark more
+pad-space = Space
+pad-next = Next
+
+rounding-nearest = Nearest mark
+rounding-not-over = Not over
+rounding-not-under = Not under

@@ -1,0 +1,254 @@
+//! The frame around every screen: the bar, the bench or a card, the pad, and what the app has to say.
+
+use crate::browser::{Listener, focused, media};
+use crate::cards::card;
+use crate::route::{Route, use_route};
+use crate::screens::bench::Bench;
+use crate::screens::settings::SettingsScreen;
+use crate::settings::{Keys, Settings, SettingsHandle, System, Theme};
+use crate::store::{Kept, StoreError, here};
+use crate::widgets::card_screen::Host;
+use crate::widgets::number_pad::NumberPad;
+use crate::words::say;
+use yew::prelude::*;
+
+const SETTINGS: &str = "settings";
+
+/// From here on there is room for the bench beside a card.
+const WIDE: &str = "(min-width: 1000px)";
+
+/// Opens the store, then the app: nothing is shown before the maker's own numbers are at hand.
+#[component]
+pub fn App() -> Html {
+    let opened = use_state(|| None::<(Kept, Option<StoreError>)>);
+    {
+        let opened = opened.clone();
+        use_effect_with((), move |()| {
+            wasm_bindgen_futures::spawn_local(async move { opened.set(Some(Kept::open(here()).await)) });
+        });
+    }
+    match &*opened {
+        None => Html::default(),
+        Some((kept, trouble)) => html! { <Frame kept={kept.clone()} trouble={trouble.clone()} /> },
+    }
+}
+
+#[derive(PartialEq, Properties)]
+struct FrameProps {
+    kept: Kept,
+    trouble: Option<StoreError>,
+}
+
+/// Whether a query holds, also after the window is turned or resized.
+#[hook]
+fn use_media(query: &'static str) -> bool {
+    let holds = use_state_eq(|| media(query));
+    {
+        let holds = holds.clone();
+        use_effect_with((), move |()| {
+            let resized = web_sys::window()
+                .map(|window| Listener::on(&window, "resize", move |_| holds.set(media(query))));
+            move || drop(resized)
+        });
+    }
+    *holds
+}
+
+/// Whether a field that our pad can type into has the focus.
+#[hook]
+fn use_field_focus() -> bool {
+    let on_field = use_state_eq(|| false);
+    {
+        let on_field = on_field.clone();
+        use_effect_with((), move |()| {
+            let document = web_sys::window().and_then(|window| window.document());
+            let heard = document.map(|document| {
+                let (came, left) = (on_field.clone(), on_field);
+                let here = || focused().is_some_and(|element| element.has_attribute("data-takes"));
+                (
+                    Listener::on(&document, "focusin", move |_| came.set(here())),
+                    Listener::on(&document, "focusout", move |_| left.set(false)),
+                )
+            });
+            move || drop(heard)
+        });
+    }
+    *on_field
+}
+
+/// Whether a newer version waits to take over.
+#[hook]
+fn use_new_version() -> bool {
+    let waits = use_state_eq(|| false);
+    {
+        let waits = waits.clone();
+        use_effect_with((), move |()| {
+            let heard = web_sys::window()
+                .map(|window| Listener::on(&window, "scantling-new-version", move |_| waits.set(true)));
+            move || drop(heard)
+        });
+    }
+    *waits
+}
+
+/// Reads the settings, and keeps them whenever they change.
+#[hook]
+fn use_settings(kept: &Kept, ontrouble: &Callback<StoreError>) -> SettingsHandle {
+    let settings = {
+        let kept = kept.clone();
+        use_reducer(move || -> Settings {
+            kept.get(SETTINGS).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
+        })
+    };
+    let (kept, ontrouble, first) = (kept.clone(), ontrouble.clone(), use_mut_ref(|| true));
+    use_effect_with((*settings).clone(), move |settings| {
+        let theme = match settings.theme {
+            Theme::Device => "device",
+            Theme::Paper => "paper",
+            Theme::Slate => "slate",
+        };
+        if let Some(root) = web_sys::window().and_then(|w| w.document()).and_then(|d| d.document_element()) {
+            // Refused only for a malformed name.
+            let _ = root.set_attribute("data-theme", theme);
+        }
+        if first.replace(false) {
+            return;
+        }
+        if let Ok(text) = serde_json::to_string(settings) {
+            let soon = kept.keep(SETTINGS, text);
+            wasm_bindgen_futures::spawn_local(async move {
+                if let Err(error) = soon.await {
+                    ontrouble.emit(error);
+                }
+            });
+        }
+    });
+    settings
+}
+
+fn unit_switch(settings: &SettingsHandle) -> Html {
+    let one = |system: System, words: &'static str, name: &str| {
+        let settings = settings.clone();
+        let pressed = settings.system == system;
+        let onclick = move |_: MouseEvent| settings.dispatch(settings.in_system(system));
+        html! {
+            <button type="button" aria-pressed={pressed.to_string()} aria-label={say(name)} {onclick}>{ words }</button>
+        }
+    };
+    html! {
+        <div class="unit-switch" role="group" aria-label={say("settings-system")}>
+            { one(System::Metric, "mm", "settings-system-metric") }
+            { one(System::Imperial, "in", "settings-system-imperial") }
+        </div>
+    }
+}
+
+#[component]
+fn Frame(props: &FrameProps) -> Html {
+    let trouble = use_state_eq(|| props.trouble.clone());
+    let revision = use_state_eq(|| 0u32);
+    let ontrouble = {
+        let trouble = trouble.clone();
+        use_callback((), move |error: StoreError, ()| trouble.set(Some(error)))
+    };
+    let onkept = {
+        // Counted beside the state: the callback is made once and must not count from an old value.
+        let (revision, count) = (revision.clone(), use_mut_ref(|| 0u32));
+        use_callback((), move |(), ()| {
+            let next = count.borrow().wrapping_add(1);
+            count.replace(next);
+            revision.set(next);
+        })
+    };
+    let settings = use_settings(&props.kept, &ontrouble);
+    let route = use_route();
+    let wide = use_media(WIDE);
+    let coarse = use_media("(pointer: coarse)");
+    let on_field = use_field_focus();
+    let new_version = use_new_version();
+    let pad = match settings.keys {
+        Keys::Pad => true,
+        Keys::Keyboard => false,
+        Keys::Device => coarse,
+    };
+    let host = Host { kept: props.kept.clone(), onkept, ontrouble, pad };
+    let open = match &route {
+        Route::Card(slug) => card(slug),
+        _ => None,
+    };
+    let title = match (&route, open) {
+        (Route::Settings, _) => say("settings-title"),
+        (Route::Card(_), Some(card)) => (card.title)(),
+        (Route::Card(_), None) => say("no-such-card"),
+        (Route::Bench, _) => say("bench-title"),
+    };
+    use_effect_with(title.clone(), |title| {
+        if let Some(document) = web_sys::window().and_then(|window| window.document()) {
+            document.set_title(&format!("{title} · Scantling"));
+        }
+    });
+    let bench = |open: Option<AttrValue>| html! { <Bench kept={props.kept.clone()} revision={*revision} {open} /> };
+    let screen = match (&route, open) {
+        (Route::Settings, _) => html! { <SettingsScreen {pad} /> },
+        (Route::Card(_), Some(card)) => html! { <div class="card-place" key={card.slug}>{ (card.view)(&host) }</div> },
+        _ => bench(None),
+    };
+    let beside = (wide && open.is_some()).then(|| html! {
+        <aside class="beside" aria-label={say("bench-title")}>{ bench(open.map(|card| card.slug.into())) }</aside>
+    });
+    let here = |at: bool| at.then_some("page");
+    html! {
+        <ContextProvider<SettingsHandle> context={settings.clone()}>
+            <div class="frame" data-pad={(pad && on_field).to_string()} data-screen={if open.is_some() { "card" } else { "list" }}>
+                <a class="skip" href="#main" onclick={skip}>{ say("skip") }</a>
+                <header class="bar">
+                    if route != Route::Bench {
+                        <a class="back" href="#/" aria-label={say("back")}>{ "‹" }</a>
+                    }
+                    <h1>{ title }</h1>
+                    { unit_switch(&settings) }
+                </header>
+                if let Some(error) = &*trouble {
+                    <p class="notice" role="alert">{ error.to_string() }{ " " }{ say("not-kept") }</p>
+                }
+                if new_version {
+                    <p class="notice" role="status">
+                        { say("new-version") }
+                        <button type="button" data-action="take-over" onclick={take_over}>{ say("take-over") }</button>
+                    </p>
+                }
+                <div class="floor">
+                    { beside }
+                    <main id="main" tabindex="-1">{ screen }</main>
+                </div>
+                if pad && on_field {
+                    <NumberPad />
+                } else {
+                    <nav class="foot" aria-label={say("foot-title")}>
+                        <a href="#/" aria-current={here(route == Route::Bench)}>{ say("bench-title") }</a>
+                        <a href="#/settings" aria-current={here(route == Route::Settings)}>{ say("settings-title") }</a>
+                    </nav>
+                }
+            </div>
+            <crate::pictures::Patterns />
+        </ContextProvider<SettingsHandle>>
+    }
+}
+
+/// The hash is the address here, so the skip link moves the focus itself.
+fn skip(event: MouseEvent) {
+    event.prevent_default();
+    let main = web_sys::window().and_then(|w| w.document()).and_then(|d| d.get_element_by_id("main"));
+    if let Some(main) = main.and_then(|main| wasm_bindgen::JsCast::dyn_into::<web_sys::HtmlElement>(main).ok()) {
+        // An element on the page can take the focus.
+        let _ = main.focus();
+    }
+}
+
+/// Lets the waiting version in; the start script hears of it and loads the page anew.
+fn take_over(_: MouseEvent) {
+    if let (Some(window), Ok(event)) = (web_sys::window(), web_sys::Event::new("scantling-take-over")) {
+        // Refused only when nobody listens.
+        let _ = window.dispatch_event(&event);
+    }
+}

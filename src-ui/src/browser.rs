@@ -1,0 +1,108 @@
+//! The few things asked of the browser that Yew has no word for.
+
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
+use web_sys::{Event, EventTarget, HtmlElement};
+
+/// A listener that leaves with its owner.
+pub struct Listener {
+    target: EventTarget,
+    event: &'static str,
+    callback: Closure<dyn FnMut(Event)>,
+}
+
+impl Listener {
+    /// Listens until dropped.
+    pub fn on(target: &EventTarget, event: &'static str, heard: impl FnMut(Event) + 'static) -> Self {
+        let callback = Closure::new(heard);
+        // Refused only for a target that is going away, when there is nothing left to hear.
+        let _ = target.add_event_listener_with_callback(event, callback.as_ref().unchecked_ref());
+        Self { target: target.clone(), event, callback }
+    }
+}
+
+impl Drop for Listener {
+    fn drop(&mut self) {
+        let _ = self.target.remove_event_listener_with_callback(self.event, self.callback.as_ref().unchecked_ref());
+    }
+}
+
+/// A call that comes later, unless dropped first.
+pub struct Later {
+    handle: Option<i32>,
+    _callback: Closure<dyn FnMut()>,
+}
+
+impl Later {
+    /// Calls once after so many milliseconds.
+    pub fn after(milliseconds: i32, call: impl FnMut() + 'static) -> Self {
+        let callback = Closure::new(call);
+        let handle = web_sys::window().and_then(|window| {
+            window
+                .set_timeout_with_callback_and_timeout_and_arguments_0(
+                    callback.as_ref().unchecked_ref(),
+                    milliseconds,
+                )
+                .ok()
+        });
+        Self { handle, _callback: callback }
+    }
+}
+
+impl Drop for Later {
+    fn drop(&mut self) {
+        if let (Some(handle), Some(window)) = (self.handle, web_sys::window()) {
+            window.clear_timeout_with_handle(handle);
+        }
+    }
+}
+
+/// Whether a media query holds now.
+pub fn media(query: &str) -> bool {
+    web_sys::window().and_then(|window| window.match_media(query).ok().flatten()).is_some_and(|list| list.matches())
+}
+
+/// The element that has the focus.
+pub fn focused() -> Option<HtmlElement> {
+    web_sys::window()?.document()?.active_element()?.dyn_into().ok()
+}
+
+/// Looks up `path` (such as `navigator.clipboard`) from the window; `None` where the browser has no such thing.
+pub fn find(path: &str) -> Option<JsValue> {
+    let start: JsValue = web_sys::window()?.into();
+    path.split('.').try_fold(start, |at, name| {
+        let next = js_sys::Reflect::get(&at, &name.into()).ok()?;
+        (!next.is_undefined() && !next.is_null()).then_some(next)
+    })
+}
+
+/// Calls the method `name` of what stands at `path`; `None` where there is no such thing or it refuses at once.
+pub fn call(path: &str, name: &str, arguments: &[JsValue]) -> Option<JsValue> {
+    let this = find(path)?;
+    let method: js_sys::Function = js_sys::Reflect::get(&this, &name.into()).ok()?.dyn_into().ok()?;
+    method.apply(&this, &arguments.iter().collect::<js_sys::Array>()).ok()
+}
+
+/// Waits for a promise; `None` where the call gave none or it was refused.
+pub async fn settle(value: Option<JsValue>) -> Option<JsValue> {
+    let promise: js_sys::Promise = value?.dyn_into().ok()?;
+    wasm_bindgen_futures::JsFuture::from(promise).await.ok()
+}
+
+/// Moves the focus to the field after this one on the card; past the last, lets go, so that the answer is in sight.
+pub fn focus_next_field(from: &HtmlElement) {
+    let Some(document) = web_sys::window().and_then(|window| window.document()) else { return };
+    let Ok(fields) = document.query_selector_all(".fields input[data-takes], .fields textarea, .fields select") else {
+        return;
+    };
+    let mut passed = false;
+    for index in 0..fields.length() {
+        let Some(field) = fields.get(index).and_then(|node| node.dyn_into::<HtmlElement>().ok()) else { continue };
+        if passed {
+            // A field that is just going away cannot be focused; nothing is lost.
+            let _ = field.focus();
+            return;
+        }
+        passed = field.is_same_node(Some(from));
+    }
+    let _ = from.blur();
+}

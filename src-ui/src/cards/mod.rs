@@ -1,0 +1,108 @@
+//! The cards on the screen: each file says only what is particular to its card.
+//!
+//! A card gives its fields, its picture and its reply; state, storage, recomputing and layout are written once, in
+//! `widgets/`. Adding a card is one file here, one in the calculation crate, one file of words, and one line in [`CARDS`].
+
+use crate::settings::Settings;
+use crate::show::Show;
+use crate::store::Kept;
+use crate::widgets::card_screen::{CardScreen, Host};
+use crate::widgets::card_state::read_inputs;
+use crate::widgets::fields::Fields;
+use crate::widgets::reply::Reply;
+use scantling::caution::Caution;
+use scantling::problem::Problems;
+use scantling::working::Working;
+use serde::{Serialize, de::DeserializeOwned};
+use yew::prelude::*;
+
+/// What a card is, to the screen.
+pub trait CardView: Sized + 'static {
+    /// What the maker gives.
+    type Inputs: Clone + PartialEq + Default + Serialize + DeserializeOwned + 'static;
+    /// What comes out.
+    type Answer: 'static;
+    /// The name in addresses, files and words.
+    const SLUG: &'static str;
+
+    /// The card's name on the bench.
+    fn title() -> AttrValue;
+    /// The calculation.
+    fn solve(inputs: &Self::Inputs) -> Result<Self::Answer, Problems>;
+    /// What the card starts from. Blank where the shop's own measurements stand in.
+    fn start() -> Self::Inputs {
+        Self::Inputs::default()
+    }
+    /// Puts the shop's measurements where the maker left them to the settings.
+    fn prepare(_inputs: &mut Self::Inputs, _settings: &Settings) {}
+    /// The fields, in the order in which a person measures.
+    fn fields(fields: &Fields<Self>) -> Html;
+    /// The picture, to scale, computed from the answer.
+    fn picture(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> Html;
+    /// The answer in lines.
+    fn reply(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> Reply;
+    /// What the last answer was for, in a few words, as shown on the bench.
+    fn given(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> AttrValue;
+    /// How the answer came about.
+    fn working(answer: &Self::Answer) -> &Working;
+    /// What to mind.
+    fn cautions(answer: &Self::Answer) -> &[Caution];
+}
+
+/// A card as the bench and the frame reach it.
+#[derive(Clone, Copy)]
+pub struct CardEntry {
+    /// The name in addresses, files and words.
+    pub slug: &'static str,
+    /// The card's name on the bench.
+    pub title: fn() -> AttrValue,
+    /// The whole card.
+    pub view: fn(&Host) -> Html,
+    /// What the bench shows of it.
+    pub glance: fn(&Kept, &Settings) -> Glance,
+}
+
+/// A card on the bench: its picture in small, what it was for, and the last answer.
+pub struct Glance {
+    /// The picture; nothing when there is no answer.
+    pub picture: Html,
+    /// What the answer is for.
+    pub given: AttrValue,
+    /// The answer; nothing when the last inputs give none.
+    pub reply: Option<Reply>,
+}
+
+impl CardEntry {
+    /// The entry of a card.
+    pub const fn of<C: CardView>() -> Self {
+        Self {
+            slug: C::SLUG,
+            title: C::title,
+            view: |host| html! { <CardScreen<C> host={host.clone()} /> },
+            glance: glance::<C>,
+        }
+    }
+}
+
+fn glance<C: CardView>(kept: &Kept, settings: &Settings) -> Glance {
+    let inputs = read_inputs::<C>(kept);
+    let mut prepared = inputs.clone();
+    C::prepare(&mut prepared, settings);
+    let show = Show::of(settings);
+    match C::solve(&prepared) {
+        Ok(answer) => Glance {
+            picture: C::picture(&prepared, &answer, show),
+            given: C::given(&prepared, &answer, show),
+            reply: Some(C::reply(&prepared, &answer, show)),
+        },
+        Err(_) => Glance { picture: Html::default(), given: crate::words::say("glance-unfinished"), reply: None },
+    }
+}
+
+/// Every card, in the order of the bench. The only place that knows them all.
+pub const CARDS: &[CardEntry] = &[];
+
+/// The card of that slug.
+pub fn card(slug: &str) -> Option<&'static CardEntry> {
+    CARDS.iter().find(|card| card.slug == slug)
+}

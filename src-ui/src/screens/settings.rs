@@ -1,0 +1,145 @@
+//! Settings: units, the tool in hand, the look, and the shop's own measurements.
+
+use crate::settings::{Keys, Settings, SettingsHandle, System, Theme, retype, step};
+use crate::show::{Show, plain};
+use crate::widgets::choice::Choice;
+use crate::widgets::text_field::{Note, Takes, TextField};
+use crate::words::{say, say_with};
+use scantling::measure::{Graduation, Reading, Rounding, Unit};
+use yew::prelude::*;
+
+fn choice<T: Copy + PartialEq + 'static>(
+    handle: &SettingsHandle,
+    id: &'static str,
+    now: T,
+    options: Vec<(T, AttrValue)>,
+    set: fn(&mut Settings, T),
+) -> Html {
+    let chosen = options.iter().position(|(value, _)| *value == now).unwrap_or(0);
+    let (values, words): (Vec<T>, Vec<AttrValue>) = options.into_iter().unzip();
+    let handle = handle.clone();
+    let onchoose = Callback::from(move |index: usize| {
+        if let Some(value) = values.get(index) {
+            let mut next = (*handle).clone();
+            set(&mut next, *value);
+            handle.dispatch(next);
+        }
+    });
+    html! { <Choice {id} label={say(id)} options={words} {chosen} {onchoose} /> }
+}
+
+/// A measurement of the shop. Kept only while it reads as a length above zero, so that no card loses its footing.
+#[derive(PartialEq, Properties)]
+struct ShopLengthProps {
+    id: &'static str,
+    reading: Reading,
+    onset: Callback<Reading>,
+    pad: bool,
+}
+
+#[component]
+fn ShopLength(props: &ShopLengthProps) -> Html {
+    let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
+    let draft = use_state_eq(|| props.reading.clone());
+    let problem = match draft.length() {
+        Ok(length) if length.is_positive() => None,
+        Ok(_) => Some((say("settings-above-zero"), None)),
+        Err(error) => Some((error.to_string().into(), error.at())),
+    };
+    let set = {
+        let (draft, onset) = (draft.clone(), props.onset.clone());
+        Callback::from(move |reading: Reading| {
+            draft.set(reading.clone());
+            if reading.length().is_ok_and(|length| length.is_positive()) {
+                onset.emit(reading);
+            }
+        })
+    };
+    let ontype = {
+        let (set, draft, system) = (set.clone(), draft.clone(), settings.system);
+        Callback::from(move |typed: String| set.emit(retype(&draft, typed, system)))
+    };
+    let onstep = {
+        let (draft, settings) = (draft.clone(), settings.clone());
+        Callback::from(move |marks: i64| {
+            if let Some(next) = step(&draft, marks, &settings) {
+                set.emit(next);
+            }
+        })
+    };
+    let note = match (problem, draft.length()) {
+        (Some((text, at)), _) => Note::Problem(text, at),
+        (None, Ok(length)) => {
+            let other = if draft.bare() == Unit::In { System::Metric } else { System::Imperial };
+            let value = plain(&Show::of(&settings.in_system(other)).length(length).main);
+            Note::Says(say_with("field-echo", [("value", value.into())]))
+        }
+        (None, Err(_)) => Note::None,
+    };
+    let unit = if draft.typed().contains(char::is_alphabetic) { "" } else { draft.bare().symbol() };
+    html! {
+        <TextField id={props.id} label={say(props.id)} typed={draft.typed().to_owned()} {unit} takes={Takes::Length} {note}
+            {ontype} onstep={Some(onstep)} pad={props.pad} />
+    }
+}
+
+#[derive(PartialEq, Properties)]
+pub struct SettingsScreenProps {
+    /// Our pad is used.
+    pub pad: bool,
+}
+
+#[component]
+pub fn SettingsScreen(props: &SettingsScreenProps) -> Html {
+    let Some(handle) = use_context::<SettingsHandle>() else { return Html::default() };
+    let inch = |graduation: Graduation, words: &'static str| (graduation, AttrValue::from(words));
+    let set = |apply: fn(&mut Settings, Reading)| {
+        let handle = handle.clone();
+        Callback::from(move |reading: Reading| {
+            let mut next = (*handle).clone();
+            apply(&mut next, reading);
+            handle.dispatch(next);
+        })
+    };
+    html! {
+        <form class="fields settings" aria-label={say("settings-title")} onsubmit={|event: SubmitEvent| event.prevent_default()}>
+            { choice(&handle, "settings-system", handle.system, vec![
+                (System::Metric, say("settings-system-metric")),
+                (System::Imperial, say("settings-system-imperial")),
+            ], |settings, system| settings.system = system) }
+            { choice(&handle, "settings-inch-graduation", handle.inch_graduation, vec![
+                inch(Graduation::Half, "1/2 in"),
+                inch(Graduation::Quarter, "1/4 in"),
+                inch(Graduation::Eighth, "1/8 in"),
+                inch(Graduation::Sixteenth, "1/16 in"),
+                inch(Graduation::ThirtySecond, "1/32 in"),
+                inch(Graduation::SixtyFourth, "1/64 in"),
+            ], |settings, graduation| settings.inch_graduation = graduation) }
+            { choice(&handle, "settings-mm-graduation", handle.mm_graduation, vec![
+                inch(Graduation::Mm, "1 mm"),
+                inch(Graduation::HalfMm, "0.5 mm"),
+                inch(Graduation::TenthMm, "0.1 mm"),
+            ], |settings, graduation| settings.mm_graduation = graduation) }
+            { choice(&handle, "settings-rounding", handle.rounding, vec![
+                (Rounding::Nearest, say("rounding-nearest")),
+                (Rounding::NotOver, say("rounding-not-over")),
+                (Rounding::NotUnder, say("rounding-not-under")),
+            ], |settings, rounding| settings.rounding = rounding) }
+            <ShopLength id="settings-kerf" reading={handle.kerf.clone()} pad={props.pad}
+                onset={set(|settings, reading| settings.kerf = reading)} />
+            <ShopLength id="settings-sheet" reading={handle.sheet.clone()} pad={props.pad}
+                onset={set(|settings, reading| settings.sheet = reading)} />
+            { choice(&handle, "settings-theme", handle.theme, vec![
+                (Theme::Device, say("settings-theme-device")),
+                (Theme::Paper, say("settings-theme-paper")),
+                (Theme::Slate, say("settings-theme-slate")),
+            ], |settings, theme| settings.theme = theme) }
+            { choice(&handle, "settings-keys", handle.keys, vec![
+                (Keys::Device, say("settings-keys-device")),
+                (Keys::Pad, say("settings-keys-pad")),
+                (Keys::Keyboard, say("settings-keys-keyboard")),
+            ], |settings, keys| settings.keys = keys) }
+            <p class="about">{ say("settings-about") }</p>
+        </form>
+    }
+}

@@ -1,0 +1,75 @@
+//! Where the user's things are kept: one trait, a browser and a native window behind it.
+
+mod browser;
+mod tauri;
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::future::Future;
+use std::pin::Pin;
+use std::rc::Rc;
+
+/// A call that answers later, on this thread.
+pub type Soon<T> = Pin<Box<dyn Future<Output = Result<T, StoreError>>>>;
+
+/// Why something could not be kept. What was typed stays on the screen.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum StoreError {
+    /// The device has no room, or does not let this page keep anything.
+    #[error("This device does not let Scantling keep anything: {0}")]
+    Refused(String),
+}
+
+/// Where the user's things are kept. Screens get it from above and cannot tell which it is.
+pub trait Store {
+    /// Everything that is kept, by key.
+    fn all(&self) -> Soon<BTreeMap<String, String>>;
+    /// Keeps a text under a key, wholly or not at all.
+    fn keep(&self, key: &str, value: &str) -> Soon<()>;
+}
+
+/// The store of the shell that this page runs in.
+pub fn here() -> Rc<dyn Store> {
+    if tauri::is_here() { Rc::new(tauri::Window) } else { Rc::new(browser::Page) }
+}
+
+/// What is kept, at hand on this page, and the store behind it.
+#[derive(Clone)]
+pub struct Kept {
+    at_hand: Rc<RefCell<BTreeMap<String, String>>>,
+    store: Rc<dyn Store>,
+}
+
+impl PartialEq for Kept {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.at_hand, &other.at_hand)
+    }
+}
+
+impl Kept {
+    /// Reads what is kept; where nothing can be read, starts empty and says why.
+    pub async fn open(store: Rc<dyn Store>) -> (Self, Option<StoreError>) {
+        let (all, trouble) = match store.all().await {
+            Ok(all) => (all, None),
+            Err(error) => (BTreeMap::new(), Some(error)),
+        };
+        (Self { at_hand: Rc::new(RefCell::new(all)), store }, trouble)
+    }
+
+    /// What is kept under a key.
+    pub fn get(&self, key: &str) -> Option<String> {
+        self.at_hand.borrow().get(key).cloned()
+    }
+
+    /// Keeps a text, here at once and in the store as soon as it can.
+    pub fn keep(&self, key: &str, value: String) -> Soon<()> {
+        let soon = self.store.keep(key, &value);
+        self.at_hand.borrow_mut().insert(key.to_owned(), value);
+        soon
+    }
+
+    /// The key of a card's inputs.
+    pub fn inputs_of(slug: &str) -> String {
+        format!("inputs/{slug}")
+    }
+}

@@ -1,0 +1,97 @@
+//! At the saw: only the numbers, over the whole screen, the screen kept awake where the platform can.
+
+use super::reply::{Reply, verdict};
+use crate::browser::{Listener, call, settle};
+use crate::show::draw;
+use crate::words::say;
+use std::cell::Cell;
+use std::rc::Rc;
+use wasm_bindgen::JsValue;
+use yew::prelude::*;
+
+#[derive(PartialEq, Properties)]
+pub struct AtSawProps {
+    /// The card's name.
+    pub title: AttrValue,
+    /// What is shown.
+    pub reply: Reply,
+    /// Closed again.
+    pub onclose: Callback<()>,
+}
+
+/// Asks for the screen to stay on, and lets go again. A platform without the means refuses, and the screen dims as usual.
+async fn keep_awake(open: Rc<Cell<bool>>, held: Rc<std::cell::RefCell<Option<JsValue>>>) {
+    let Some(lock) = settle(call("navigator.wakeLock", "request", &["screen".into()])).await else { return };
+    if open.get() {
+        held.replace(Some(lock));
+    } else {
+        release(&lock);
+    }
+}
+
+fn release(lock: &JsValue) {
+    if let Ok(method) = js_sys::Reflect::get(lock, &"release".into())
+        && let Some(method) = wasm_bindgen::JsCast::dyn_ref::<js_sys::Function>(&method)
+    {
+        // A lock that the browser took back already is as good as released.
+        let _ = method.call0(lock);
+    }
+}
+
+#[component]
+pub fn AtSaw(props: &AtSawProps) -> Html {
+    let dialog = use_node_ref();
+    {
+        let dialog = dialog.clone();
+        use_effect_with((), move |()| {
+            if let Some(dialog) = dialog.cast::<web_sys::HtmlDialogElement>() {
+                // Already open is fine too.
+                let _ = dialog.show_modal();
+            }
+            let open = Rc::new(Cell::new(true));
+            let held = Rc::new(std::cell::RefCell::new(None));
+            wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+            // A browser drops the lock when the page goes out of sight; ask again when it comes back.
+            let again = web_sys::window().and_then(|window| window.document()).map(|document| {
+                let (open, held) = (open.clone(), held.clone());
+                Listener::on(&document, "visibilitychange", move |_| {
+                    wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+                })
+            });
+            move || {
+                drop(again);
+                open.set(false);
+                if let Some(lock) = held.take() {
+                    release(&lock);
+                }
+            }
+        });
+    }
+    let close = {
+        let onclose = props.onclose.clone();
+        Callback::from(move |_: MouseEvent| onclose.emit(()))
+    };
+    let closed = {
+        let onclose = props.onclose.clone();
+        Callback::from(move |_: Event| onclose.emit(()))
+    };
+    html! {
+        <dialog ref={dialog} class="at-saw" aria-labelledby="at-saw-title" onclose={closed}>
+            <header>
+                <h2 id="at-saw-title">{ &props.title }</h2>
+                <button type="button" data-action="close" onclick={close}>{ say("close") }</button>
+            </header>
+            <div class="at-saw-lines">
+                { for props.reply.main.iter().map(|line| html! {
+                    <p class="at-saw-line" data-tone={line.tone.name()}>
+                        <span class="answer-label">{ &line.label }</span>
+                        <span class="at-saw-main">{ draw(&line.shown.main) }</span>
+                        <span class="answer-other">{ draw(&line.shown.other) }</span>
+                    </p>
+                }) }
+                if let Some(judged) = &props.reply.verdict { { verdict(judged) } }
+                { for props.reply.groups.iter().map(super::reply::group) }
+            </div>
+        </dialog>
+    }
+}

@@ -1,0 +1,163 @@
+//! A whole card: picture and answer on top, fields under the thumb, actions, working and cautions below.
+
+use super::actions::Actions;
+use super::answer::Answer;
+use super::at_saw::AtSaw;
+use super::card_state::{CardState, Change, read_inputs};
+use super::fields::Fields;
+use super::reply::{Reply, group};
+use super::working::WorkingFold;
+use crate::browser::{Later, Listener, focus_next_field};
+use crate::cards::CardView;
+use crate::settings::SettingsHandle;
+use crate::show::Show;
+use crate::store::{Kept, StoreError};
+use crate::words::say;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use yew::prelude::*;
+
+/// What a card needs of the app around it.
+#[derive(Clone, PartialEq)]
+pub struct Host {
+    /// What is kept.
+    pub kept: Kept,
+    /// A card's inputs were kept.
+    pub onkept: Callback<()>,
+    /// Something could not be kept.
+    pub ontrouble: Callback<StoreError>,
+    /// Our pad is used.
+    pub pad: bool,
+}
+
+#[derive(PartialEq, Properties)]
+pub struct CardScreenProps {
+    /// The app around it.
+    pub host: Host,
+}
+
+/// Typing rests for so long before the inputs are kept; leaving the page keeps them at once.
+const REST_MS: i32 = 250;
+
+/// Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
+#[hook]
+fn use_keeping<C: CardView>(host: &Host, state: &CardState<C>) {
+    let waiting = use_mut_ref(|| None::<C::Inputs>);
+    let seen = use_mut_ref(|| state.inputs.clone());
+    let keep_now = {
+        let (host, waiting) = (host.clone(), waiting.clone());
+        Rc::new(move || {
+            let Some(inputs) = waiting.borrow_mut().take() else { return };
+            let Ok(text) = serde_json::to_string(&inputs) else { return };
+            let soon = host.kept.keep(&Kept::inputs_of(C::SLUG), text);
+            let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                match soon.await {
+                    Ok(()) => onkept.emit(()),
+                    Err(error) => ontrouble.emit(error),
+                }
+            });
+        })
+    };
+    {
+        let (keep_now, inputs) = (keep_now.clone(), state.inputs.clone());
+        use_effect(move || {
+            let changed = *seen.borrow() != inputs;
+            if changed {
+                seen.replace(inputs.clone());
+                waiting.replace(Some(inputs));
+            }
+            let later = waiting.borrow().is_some().then(|| Later::after(REST_MS, move || keep_now()));
+            move || drop(later)
+        });
+    }
+    use_effect_with((), move |()| {
+        let hide = web_sys::window().map(|window| {
+            let keep_now = keep_now.clone();
+            Listener::on(&window, "pagehide", move |_| keep_now())
+        });
+        move || {
+            drop(hide);
+            keep_now();
+        }
+    });
+}
+
+#[component]
+pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
+    let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
+    let settings = Rc::new((*settings).clone());
+    let state = {
+        let (kept, settings) = (props.host.kept.clone(), settings.clone());
+        use_reducer(move || CardState::<C>::new(read_inputs::<C>(&kept), settings))
+    };
+    {
+        let state = state.clone();
+        use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
+    }
+    use_keeping::<C>(&props.host, &state);
+    let at_saw = use_state_eq(|| false);
+
+    let show = Show::of(state.settings());
+    let fields = Fields::<C>::new(state.clone(), state.settings().clone(), props.host.pad);
+    let title = C::title();
+    let next_on_enter = Callback::from(|event: KeyboardEvent| {
+        let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
+            return;
+        };
+        // In a list of lines Enter makes the next line; on a button it presses.
+        if event.key() == "Enter" && !matches!(target.tag_name().as_str(), "TEXTAREA" | "BUTTON") {
+            event.prevent_default();
+            focus_next_field(&target);
+        }
+    });
+    let answered = state.answered.clone();
+    let reply = answered.as_ref().map(|both| C::reply(&both.0, &both.1, show)).unwrap_or_default();
+    let text = {
+        let (reply, title) = (reply.clone(), title.clone());
+        Callback::from(move |()| reply.as_text(&title))
+    };
+    let act = |change: fn() -> Change<C>| {
+        let state = state.dispatcher();
+        Callback::from(move |()| state.dispatch(change()))
+    };
+    let saw = |open: bool| {
+        let at_saw = at_saw.clone();
+        Callback::from(move |()| at_saw.set(open))
+    };
+    let at_large = state.problems.of("").map(|problem| {
+        html! { <p class="problem at-large" role="alert">{ problem.to_string() }</p> }
+    });
+    html! {
+        <section class="card" aria-labelledby={format!("{}-title", C::SLUG)} data-card={C::SLUG}>
+            <h2 class="unseen" id={format!("{}-title", C::SLUG)}>{ &title }</h2>
+            <div class="card-top">
+                <div class="picture" data-stale={state.is_stale().to_string()}>
+                    { for answered.as_ref().map(|both| C::picture(&both.0, &both.1, show)) }
+                </div>
+                if answered.is_some() {
+                    <Answer slug={C::SLUG} reply={reply.clone()} stale={state.is_stale()} ontap={saw(true)} />
+                } else {
+                    <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
+                }
+            </div>
+            <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={next_on_enter}
+                onsubmit={|event: SubmitEvent| event.prevent_default()}>
+                { at_large }
+                { C::fields(&fields) }
+            </form>
+            <div class="card-below">
+                <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
+                    ondemo={act(|| Change::Demo)} onsaw={saw(true)} />
+                <div class="groups" data-stale={state.is_stale().to_string()}>{ for reply.groups.iter().map(group) }</div>
+                if let Some(both) = &answered {
+                    { super::cautions::cautions(C::cautions(&both.1)) }
+                    <WorkingFold working={C::working(&both.1).clone()} {show} />
+                }
+            </div>
+            if *at_saw {
+                <AtSaw {title} {reply} onclose={saw(false)} />
+            }
+        </section>
+    }
+}

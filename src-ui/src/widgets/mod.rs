@@ -1,0 +1,14 @@
+//! What every card is made of. Only here are inputs and buttons written, so that labels, notes and keys are right everywhere.
+
+pub mod actions;
+pub mod answer;
+pub mod at_saw;
+pub mod card_screen;
+pub mod card_state;
+pub mod cautions;
+pub mod choice;
+pub mod fields;
+pub mod number_pad;
+pub mod reply;
+pub mod text_field;
+pub mod working;

@@ -1,0 +1,131 @@
+//! A field for a typed value: label, input, the unit a bare number takes, and one note for hint, echo and problem.
+
+use crate::words::say;
+use yew::prelude::*;
+
+/// What the field takes, which decides the pad's keys and the arrow keys.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Takes {
+    /// A length.
+    Length,
+    /// A length that may carry a `±`.
+    Range,
+    /// Any other figure.
+    Figure,
+}
+
+/// The note under the field.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Note {
+    /// Nothing to say.
+    None,
+    /// The value in the other system, or a hint.
+    Says(AttrValue),
+    /// What is wrong, and the place in the text, counted in characters.
+    Problem(AttrValue, Option<usize>),
+}
+
+#[derive(PartialEq, Properties)]
+pub struct TextFieldProps {
+    /// Id of the input, and key of its label.
+    pub id: AttrValue,
+    /// The label.
+    pub label: AttrValue,
+    /// As typed.
+    pub typed: AttrValue,
+    /// The unit a bare number takes, shown beside the field.
+    #[prop_or_default]
+    pub unit: AttrValue,
+    /// What stands in while the field is blank.
+    #[prop_or_default]
+    pub standing: Option<AttrValue>,
+    /// What the field takes.
+    pub takes: Takes,
+    /// The note.
+    pub note: Note,
+    /// Something was typed.
+    pub ontype: Callback<String>,
+    /// An arrow key asked for so many marks more or less; nothing for fields without marks.
+    #[prop_or_default]
+    pub onstep: Option<Callback<i64>>,
+    /// Our pad is used here: the system's own keyboard stays away.
+    #[prop_or_default]
+    pub pad: bool,
+}
+
+/// The typed text with the place of the problem marked.
+fn pointed(typed: &str, at: usize) -> Html {
+    let before: String = typed.chars().take(at).collect();
+    let here: String = typed.chars().skip(at).take(1).collect();
+    let after: String = typed.chars().skip(at + 1).collect();
+    let here = if here.trim().is_empty() { "␣".to_owned() } else { here };
+    html! { <span class="pointed" aria-hidden="true">{ before }<mark>{ here }</mark>{ after }</span> }
+}
+
+#[component]
+pub fn TextField(props: &TextFieldProps) -> Html {
+    let note_id = format!("{}-note", props.id);
+    let ontype = {
+        let ontype = props.ontype.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
+                ontype.emit(input.value());
+            }
+        })
+    };
+    let onkey = {
+        let onstep = props.onstep.clone();
+        Callback::from(move |event: KeyboardEvent| {
+            let marks = match event.key().as_str() {
+                "ArrowUp" => 1,
+                "ArrowDown" => -1,
+                _ => return,
+            };
+            if let Some(onstep) = &onstep {
+                event.prevent_default();
+                onstep.emit(if event.shift_key() { 10 * marks } else { marks });
+            }
+        })
+    };
+    let select = Callback::from(|event: FocusEvent| {
+        if let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
+            input.select();
+        }
+    });
+    let invalid = matches!(props.note, Note::Problem(..));
+    let takes = match props.takes {
+        Takes::Length => "length",
+        Takes::Range => "range",
+        Takes::Figure => "figure",
+    };
+    html! {
+        <div class="text-field">
+            <label for={props.id.clone()}>{ &props.label }</label>
+            <span class="text-field-box">
+                <input id={props.id.clone()} type="text" value={props.typed.clone()} data-takes={takes}
+                    placeholder={props.standing.clone()} autocomplete="off" autocapitalize="off" spellcheck="false"
+                    inputmode={if props.pad { "none" } else { "text" }} enterkeyhint="next"
+                    aria-invalid={invalid.to_string()} aria-describedby={note_id.clone()}
+                    oninput={ontype} onkeydown={onkey} onfocus={select} />
+                if !props.unit.is_empty() {
+                    <span class="text-field-unit" aria-hidden="true">{ &props.unit }</span>
+                }
+            </span>
+            <p class="note" id={note_id}>
+                { match &props.note {
+                    Note::None => Html::default(),
+                    Note::Says(text) => html! { <>{ text }</> },
+                    Note::Problem(text, at) => html! {
+                        <>
+                            if let Some(at) = at { { pointed(&props.typed, *at) } }
+                            <span class="problem"><span aria-hidden="true">{ "✕ " }</span>{ text }</span>
+                        </>
+                    },
+                } }
+                if let (Note::None, Some(_)) = (&props.note, &props.standing) {
+                    { say("field-from-settings") }
+                }
+            </p>
+        </div>
+    }
+}

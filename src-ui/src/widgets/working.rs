@@ -1,0 +1,129 @@
+//! The working: every formula, the same with its numbers, what came out, and who says so.
+
+use crate::show::{Show, draw, plain};
+use crate::words::say;
+use scantling::measure::Quantity;
+use scantling::source::Source;
+use scantling::working::{Step, Working};
+use yew::prelude::*;
+
+/// The formula's right side with the numbers in place of the symbols; `None` when no symbol stands in it.
+fn with_numbers(step: &Step, show: Show) -> Option<String> {
+    let (_, right) = step.formula.split_once('=')?;
+    let mut text = String::new();
+    let mut replaced = false;
+    let mut symbol = String::new();
+    // A symbol runs until a space or a bracket; the end closes the last one.
+    for letter in right.trim().chars().chain(std::iter::once(' ')) {
+        if !matches!(letter, ' ' | '(' | ')' | '·' | '/' | '²' | '³' | '⁴' | ',' | '+' | '−' | '×' | '÷') {
+            symbol.push(letter);
+            continue;
+        }
+        match step.given.iter().find(|(name, _)| *name == symbol) {
+            Some((_, value)) => {
+                replaced = true;
+                text.push_str(&number(value, show));
+            }
+            None => text.push_str(&symbol),
+        }
+        symbol.clear();
+        text.push(letter);
+    }
+    replaced.then(|| text.trim_end().to_owned())
+}
+
+/// A value without its unit, exact enough to follow the arithmetic.
+fn number(value: &Quantity, show: Show) -> String {
+    match value {
+        Quantity::Length(length) => match show.system {
+            crate::settings::System::Metric => crate::show::figures(length.as_mm(), 7),
+            crate::settings::System::Imperial => crate::show::figures(length.as_inches(), 6),
+        },
+        Quantity::Estimate { value, .. } => crate::show::figures(*value, 5),
+    }
+}
+
+/// A citation with its mark.
+pub fn source(source: &Source) -> Html {
+    html! { <p class="source"><span class="source-mark">{ source.mark.words() }</span>{ " · " }{ source.cite }</p> }
+}
+
+fn step(step: &Step, show: Show) -> Html {
+    let given = step
+        .given
+        .iter()
+        .map(|(name, value)| format!("{name} = {}", plain(&show.quantity(value).main)))
+        .collect::<Vec<_>>()
+        .join(", ");
+    html! {
+        <li class="step">
+            <h4>{ step.what }</h4>
+            <p class="formula">{ step.formula }</p>
+            if let Some(text) = with_numbers(step, show) {
+                <p class="formula numbers">{ text }</p>
+            }
+            <p class="gives">{ "= " }{ draw(&show.quantity(&step.gives).main) }
+                if !show.quantity(&step.gives).other.is_empty() {
+                    <span class="line-other">{ draw(&show.quantity(&step.gives).other) }</span>
+                }
+            </p>
+            if !given.is_empty() {
+                <p class="given">{ given }</p>
+            }
+            { source(&step.source) }
+        </li>
+    }
+}
+
+#[derive(PartialEq, Properties)]
+pub struct WorkingFoldProps {
+    /// The steps.
+    pub working: Working,
+    /// How values look.
+    pub show: Show,
+}
+
+/// Folded until asked for; only then is it drawn, so that it costs nothing while typing.
+#[component]
+pub fn WorkingFold(props: &WorkingFoldProps) -> Html {
+    let open = use_state_eq(|| false);
+    let toggle = {
+        let open = open.clone();
+        Callback::from(move |event: Event| {
+            if let Some(details) = event.target_dyn_into::<web_sys::HtmlDetailsElement>() {
+                open.set(details.open());
+            }
+        })
+    };
+    html! {
+        <details class="fold" ontoggle={toggle}>
+            <summary>{ say("working-title") }</summary>
+            if *open {
+                <ol class="steps">{ for props.working.0.iter().map(|one| step(one, props.show)) }</ol>
+            }
+        </details>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::settings::{Settings, System};
+    use scantling::source::GEOMETRY;
+
+    #[test]
+    fn numbers_stand_where_the_symbols_stood() {
+        let mm = |value| Quantity::from(scantling::measure::Length::mm(value, 1).unwrap());
+        let step = Step {
+            what: "Panel width",
+            formula: "W = (O + g1) − c",
+            given: vec![("O", mm(764)), ("g1", mm(7)), ("c", mm(2))],
+            gives: mm(769),
+            source: GEOMETRY,
+        };
+        let show = Show::of(&Settings::default());
+        assert_eq!(with_numbers(&step, show).as_deref(), Some("(764 + 7) − 2"));
+        let inches = Show::of(&Settings::default().in_system(System::Imperial));
+        assert_eq!(with_numbers(&step, inches).as_deref(), Some("(30.0787 + 0.275591) − 0.0787402"), "764/25.4 …");
+    }
+}
