@@ -79,7 +79,9 @@ fn use_field_focus() -> bool {
 /// Whether a newer version waits to take over.
 #[hook]
 fn use_new_version() -> bool {
-    let waits = use_state_eq(|| false);
+    // The start script leaves a mark as well, in case it found out before anybody listened.
+    let marked = || crate::browser::find("document.documentElement.dataset.newVersion").is_some();
+    let waits = use_state_eq(marked);
     {
         let waits = waits.clone();
         use_effect_with((), move |()| {

@@ -76,7 +76,7 @@ fn ShopLength(props: &ShopLengthProps) -> Html {
         }
         (None, Err(_)) => Note::None,
     };
-    let unit = if draft.typed().contains(char::is_alphabetic) { "" } else { draft.bare().symbol() };
+    let unit = if draft.typed().contains(char::is_alphabetic) { "" } else { draft.bare().sign() };
     html! {
         <TextField id={props.id} label={say(props.id)} typed={draft.typed().to_owned()} {unit} takes={Takes::Length} {note}
             {ontype} onstep={Some(onstep)} pad={props.pad} />

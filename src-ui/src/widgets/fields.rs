@@ -46,12 +46,12 @@ impl<C: CardView> Fields<C> {
 
     /// A length.
     pub fn length(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Reading) -> Html {
-        self.reading(id, &field_name::<C>(id), Takes::Length, lens, None)
+        self.reading(id, Takes::Length, lens, None)
     }
 
     /// A length that may carry a `±`.
     pub fn range(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Reading) -> Html {
-        self.reading(id, &field_name::<C>(id), Takes::Range, lens, None)
+        self.reading(id, Takes::Range, lens, None)
     }
 
     /// A length for which the settings stand in while it is blank.
@@ -61,25 +61,19 @@ impl<C: CardView> Fields<C> {
         lens: fn(&mut C::Inputs) -> &mut Reading,
         standing: &Reading,
     ) -> Html {
-        self.reading(id, &field_name::<C>(id), Takes::Length, lens, Some(standing))
-    }
-
-    /// A length whose problem is named otherwise than its field, such as `left.depth`.
-    pub fn length_named(&self, id: &'static str, name: &str, lens: fn(&mut C::Inputs) -> &mut Reading) -> Html {
-        self.reading(id, name, Takes::Length, lens, None)
+        self.reading(id, Takes::Length, lens, Some(standing))
     }
 
     fn reading(
         &self,
         id: &'static str,
-        name: &str,
         takes: Takes,
         lens: fn(&mut C::Inputs) -> &mut Reading,
         standing: Option<&Reading>,
     ) -> Html {
         let reading = lens(&mut self.inputs.borrow_mut()).clone();
         let blank = reading.is_blank();
-        let note = match self.problem(name) {
+        let note = match self.problem(id) {
             Some(note) => note,
             None if blank => Note::None,
             None => self.echo(&reading),
@@ -124,7 +118,7 @@ impl<C: CardView> Fields<C> {
     }
 
     fn plain_field(&self, id: &'static str, unit: &'static str, typed: String, ontype: Callback<String>) -> Html {
-        let note = self.problem(&field_name::<C>(id)).unwrap_or(Note::None);
+        let note = self.problem(id).unwrap_or(Note::None);
         let unit = if typed.contains(|letter: char| letter.is_alphabetic() || "°%".contains(letter)) { "" } else { unit };
         html! {
             <TextField {id} label={say(id)} {typed} {unit} takes={Takes::Figure} {note} {ontype} pad={self.pad} />
@@ -146,7 +140,7 @@ impl<C: CardView> Fields<C> {
                 *lens(inputs) = *value;
             }
         });
-        let problem = self.state.problems.of(&field_name::<C>(id)).map(|problem| problem.to_string().into());
+        let problem = self.find_problem(id).map(|problem| problem.to_string().into());
         html! { <Choice {id} label={say(id)} options={words} {chosen} {onchoose} {problem} /> }
     }
 
@@ -206,8 +200,14 @@ impl<C: CardView> Fields<C> {
         })
     }
 
-    fn problem(&self, name: &str) -> Option<Note> {
-        let problem = self.state.problems.of(name)?;
+    /// The problem of a field: `back-panel-left-depth` is named `left.depth` by the card.
+    fn find_problem(&self, id: &str) -> Option<&Problem> {
+        let wanted = field_name::<C>(id);
+        self.state.problems.iter().find(|(name, _)| name.replace('.', "_") == wanted).map(|(_, problem)| problem)
+    }
+
+    fn problem(&self, id: &str) -> Option<Note> {
+        let problem = self.find_problem(id)?;
         let at = match problem {
             Problem::Read(error) => error.at(),
             _ => None,
@@ -244,7 +244,7 @@ fn reading_is(reading: &Reading, system: System) -> bool {
 
 fn unit_of(reading: &Reading, blank: bool, settings: &Settings) -> &'static str {
     let unit = if blank { settings.system.unit() } else { reading.bare() };
-    unit.symbol()
+    unit.sign()
 }
 
 /// A reading with its unit written out, for what stands in while a field is blank.
@@ -252,6 +252,6 @@ fn written_out(reading: &Reading) -> String {
     if reading.typed().contains(char::is_alphabetic) {
         reading.typed().to_owned()
     } else {
-        format!("{} {}", reading.typed(), reading.bare().symbol())
+        format!("{} {}", reading.typed(), reading.bare().sign())
     }
 }
