@@ -5,7 +5,7 @@ use crate::cards::card;
 use crate::route::{Route, use_route};
 use crate::screens::bench::Bench;
 use crate::screens::settings::SettingsScreen;
-use crate::settings::{Keys, Settings, SettingsHandle, System, Theme};
+use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme};
 use crate::store::{Kept, StoreError, here};
 use crate::widgets::card_screen::Host;
 use crate::widgets::number_pad::NumberPad;
@@ -132,7 +132,7 @@ fn unit_switch(settings: &SettingsHandle) -> Html {
     let one = |system: System, words: &'static str, name: &str| {
         let settings = settings.clone();
         let pressed = settings.system == system;
-        let onclick = move |_: MouseEvent| settings.dispatch(settings.in_system(system));
+        let onclick = move |_: MouseEvent| settings.dispatch(SettingsChange::new(move |next| next.system = system));
         html! {
             <button type="button" aria-pressed={pressed.to_string()} aria-label={say(name)} {onclick}>{ words }</button>
         }

@@ -104,10 +104,22 @@ impl Settings {
     }
 }
 
-impl Reducible for Settings {
-    type Action = Settings;
+/// A change of the settings, applied to whatever they are by then.
+pub struct SettingsChange(Box<dyn FnOnce(&mut Settings)>);
 
-    fn reduce(self: Rc<Self>, next: Settings) -> Rc<Self> {
+impl SettingsChange {
+    /// Changes the settings so.
+    pub fn new(apply: impl FnOnce(&mut Settings) + 'static) -> Self {
+        Self(Box::new(apply))
+    }
+}
+
+impl Reducible for Settings {
+    type Action = SettingsChange;
+
+    fn reduce(self: Rc<Self>, change: SettingsChange) -> Rc<Self> {
+        let mut next = (*self).clone();
+        (change.0)(&mut next);
         if *self == next { self } else { Rc::new(next) }
     }
 }

@@ -237,15 +237,22 @@ impl Show {
             Measure::Mpa => {
                 self.both(self.number(value, "MPa", "megapascals"), self.number(value * PSI_PER_MPA, "psi", "psi"))
             }
+            Measure::KgPerM3 => self.both(
+                self.number(value, "kg/m³", "kilograms a cubic metre"),
+                self.number(value * POUNDS_PER_KG * 0.3048_f64.powi(3), "lb/ft³", "pounds a cubic foot"),
+            ),
             Measure::NPerMm => one("N/mm", "newtons a millimetre"),
             Measure::NMm => one("N·mm", "newton millimetres"),
+            Measure::NMm2 => one("N·mm²", "newton square millimetres"),
+            Measure::Mm3 => one("mm³", "cubic millimetres"),
+            Measure::Mm4 => one("mm⁴", "millimetres to the fourth"),
             Measure::Degrees => {
                 Shown { main: vec![Part::Text(format!("{}°", figures(value, 4)).into())], ..Shown::default() }
             }
             Measure::Percent => {
                 Shown { main: vec![Part::Text(format!("{} %", figures(value, 3)).into())], ..Shown::default() }
             }
-            _ => Shown::words(figures(value, 5)),
+            Measure::Number | Measure::Count => Shown::words(figures(value, 5)),
         }
     }
 }

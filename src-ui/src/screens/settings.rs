@@ -1,11 +1,12 @@
 //! Settings: units, the tool in hand, the look, and the shop's own measurements.
 
-use crate::settings::{Keys, Settings, SettingsHandle, System, Theme, retype, step};
+use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme, retype, step};
 use crate::show::{Show, plain};
 use crate::widgets::choice::Choice;
 use crate::widgets::text_field::{Note, Takes, TextField};
 use crate::words::{say, say_with};
 use scantling::measure::{Graduation, Reading, Rounding, Unit};
+use std::rc::Rc;
 use yew::prelude::*;
 
 fn choice<T: Copy + PartialEq + 'static>(
@@ -17,18 +18,37 @@ fn choice<T: Copy + PartialEq + 'static>(
 ) -> Html {
     let chosen = options.iter().position(|(value, _)| *value == now).unwrap_or(0);
     let (values, words): (Vec<T>, Vec<AttrValue>) = options.into_iter().unzip();
-    let handle = handle.clone();
+    let dispatcher = handle.dispatcher();
     let onchoose = Callback::from(move |index: usize| {
-        if let Some(value) = values.get(index) {
-            let mut next = (*handle).clone();
-            set(&mut next, *value);
-            handle.dispatch(next);
+        if let Some(value) = values.get(index).copied() {
+            dispatcher.dispatch(SettingsChange::new(move |settings| set(settings, value)));
         }
     });
     html! { <Choice {id} label={say(id)} options={words} {chosen} {onchoose} /> }
 }
 
-/// A measurement of the shop. Kept only while it reads as a length above zero, so that no card loses its footing.
+/// What stands in the field of a shop's measurement, readable or not.
+#[derive(PartialEq)]
+struct Draft(Reading);
+
+enum Typing {
+    Text(String, System),
+    Step(i64, Rc<Settings>),
+}
+
+impl Reducible for Draft {
+    type Action = Typing;
+
+    fn reduce(self: Rc<Self>, typing: Typing) -> Rc<Self> {
+        match typing {
+            Typing::Text(typed, system) => Rc::new(Self(retype(&self.0, typed, system))),
+            Typing::Step(marks, settings) => {
+                step(&self.0, marks, &settings).map_or(self, |next| Rc::new(Self(next)))
+            }
+        }
+    }
+}
+
 #[derive(PartialEq, Properties)]
 struct ShopLengthProps {
     id: &'static str,
@@ -37,48 +57,46 @@ struct ShopLengthProps {
     pad: bool,
 }
 
+/// A measurement of the shop. Taken over only while it reads as a length above zero, so that no card loses its footing.
 #[component]
 fn ShopLength(props: &ShopLengthProps) -> Html {
     let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
-    let draft = use_state_eq(|| props.reading.clone());
-    let problem = match draft.length() {
-        Ok(length) if length.is_positive() => None,
-        Ok(_) => Some((say("settings-above-zero"), None)),
-        Err(error) => Some((error.to_string().into(), error.at())),
+    let draft = {
+        let reading = props.reading.clone();
+        use_reducer_eq(move || Draft(reading))
     };
-    let set = {
-        let (draft, onset) = (draft.clone(), props.onset.clone());
-        Callback::from(move |reading: Reading| {
-            draft.set(reading.clone());
+    let length = draft.0.length();
+    {
+        let onset = props.onset.clone();
+        use_effect_with(draft.0.clone(), move |reading| {
             if reading.length().is_ok_and(|length| length.is_positive()) {
-                onset.emit(reading);
+                onset.emit(reading.clone());
             }
-        })
-    };
-    let ontype = {
-        let (set, draft, system) = (set.clone(), draft.clone(), settings.system);
-        Callback::from(move |typed: String| set.emit(retype(&draft, typed, system)))
-    };
-    let onstep = {
-        let (draft, settings) = (draft.clone(), settings.clone());
-        Callback::from(move |marks: i64| {
-            if let Some(next) = step(&draft, marks, &settings) {
-                set.emit(next);
-            }
-        })
-    };
-    let note = match (problem, draft.length()) {
-        (Some((text, at)), _) => Note::Problem(text, at),
-        (None, Ok(length)) => {
-            let other = if draft.bare() == Unit::In { System::Metric } else { System::Imperial };
-            let value = plain(&Show::of(&settings.in_system(other)).length(length).main);
+        });
+    }
+    let note = match &length {
+        Ok(length) if length.is_positive() => {
+            let other = if draft.0.bare() == Unit::In { System::Metric } else { System::Imperial };
+            let value = plain(&Show::of(&settings.in_system(other)).length(*length).main);
             Note::Says(say_with("field-echo", [("value", value.into())]))
         }
-        (None, Err(_)) => Note::None,
+        Ok(_) => Note::Problem(say("settings-above-zero"), None),
+        Err(error) => Note::Problem(error.to_string().into(), Some(error.at())),
     };
-    let unit = if draft.typed().contains(char::is_alphabetic) { "" } else { draft.bare().sign() };
+    // The settings are read when a key comes, not when the field was drawn: the field is drawn only when it changes.
+    let now = use_mut_ref(|| Rc::new(Settings::default()));
+    now.replace(Rc::new((*settings).clone()));
+    let ontype = {
+        let (draft, now) = (draft.dispatcher(), now.clone());
+        Callback::from(move |typed: String| draft.dispatch(Typing::Text(typed, now.borrow().system)))
+    };
+    let onstep = {
+        let draft = draft.dispatcher();
+        Callback::from(move |marks: i64| draft.dispatch(Typing::Step(marks, now.borrow().clone())))
+    };
+    let unit = if draft.0.typed().contains(char::is_alphabetic) { "" } else { draft.0.bare().sign() };
     html! {
-        <TextField id={props.id} label={say(props.id)} typed={draft.typed().to_owned()} {unit} takes={Takes::Length} {note}
+        <TextField id={props.id} label={say(props.id)} typed={draft.0.typed().to_owned()} {unit} takes={Takes::Length} {note}
             {ontype} onstep={Some(onstep)} pad={props.pad} />
     }
 }
@@ -94,11 +112,9 @@ pub fn SettingsScreen(props: &SettingsScreenProps) -> Html {
     let Some(handle) = use_context::<SettingsHandle>() else { return Html::default() };
     let inch = |graduation: Graduation, words: &'static str| (graduation, AttrValue::from(words));
     let set = |apply: fn(&mut Settings, Reading)| {
-        let handle = handle.clone();
+        let dispatcher = handle.dispatcher();
         Callback::from(move |reading: Reading| {
-            let mut next = (*handle).clone();
-            apply(&mut next, reading);
-            handle.dispatch(next);
+            dispatcher.dispatch(SettingsChange::new(move |settings| apply(settings, reading)));
         })
     };
     html! {

@@ -24,8 +24,9 @@ pub struct CardState<C: CardView> {
 
 /// What can happen to a card.
 pub enum Change<C: CardView> {
-    /// A field was edited. Edits of one field in a row are undone as one.
-    Edit(&'static str, Box<dyn FnOnce(&mut C::Inputs)>),
+    /// A field was edited. Edits of one field in a row are undone as one. The settings are handed in, so that a
+    /// callback made under older ones still does right.
+    Edit(&'static str, Box<dyn FnOnce(&mut C::Inputs, &Settings)>),
     /// Back to before the last edit.
     Undo,
     /// Back to the demo.
@@ -91,7 +92,7 @@ impl<C: CardView> Reducible for CardState<C> {
         match change {
             Change::Edit(field, apply) => {
                 let before = next.inputs.clone();
-                apply(&mut next.inputs);
+                apply(&mut next.inputs, &next.settings);
                 if next.inputs == before {
                     return self;
                 }

@@ -5,7 +5,7 @@ use yew::prelude::*;
 /// More than so many do not fit beside each other on a phone.
 const ROW: usize = 3;
 
-#[derive(PartialEq, Properties)]
+#[derive(Properties)]
 pub struct ChoiceProps {
     /// Id of the control, and key of its label.
     pub id: AttrValue,
@@ -20,6 +20,17 @@ pub struct ChoiceProps {
     /// What is wrong with the choice.
     #[prop_or_default]
     pub problem: Option<AttrValue>,
+}
+
+/// Choices that look the same are the same: the callback is made anew at every draw, but holds nothing that ages.
+impl PartialEq for ChoiceProps {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+            && self.chosen == other.chosen
+            && self.problem == other.problem
+            && self.label == other.label
+            && self.options == other.options
+    }
 }
 
 #[component]

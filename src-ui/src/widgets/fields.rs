@@ -80,22 +80,20 @@ impl<C: CardView> Fields<C> {
         };
         let written = reading.typed().contains(|letter: char| letter.is_alphabetic() || "\"'″′".contains(letter));
         let unit = if written || (blank && standing.is_some()) { "" } else { unit_of(&reading, blank, &self.settings) };
-        let system = self.settings.system;
-        let ontype = self.edit(id, move |inputs, typed: String| {
+        let ontype = self.edit(id, move |inputs, settings, typed: String| {
             let slot = lens(inputs);
-            *slot = retype(slot, typed, system);
+            *slot = retype(slot, typed, settings.system);
         });
-        let onstep = {
-            let settings = self.settings.clone();
-            let stood = standing.cloned();
-            self.edit(id, move |inputs, marks: i64| {
-                let slot = lens(inputs);
-                let from = if slot.is_blank() { stood.as_ref().unwrap_or(slot) } else { slot };
-                if let Some(next) = step(from, marks, &settings) {
-                    *slot = next;
-                }
-            })
-        };
+        let onstep = self.edit(id, move |inputs, settings, marks: i64| {
+            // A blank field steps on from what stands in for it.
+            if lens(inputs).is_blank() {
+                C::prepare(inputs, settings);
+            }
+            let slot = lens(inputs);
+            if let Some(next) = step(slot, marks, settings) {
+                *slot = next;
+            }
+        });
         let standing = standing.map(|reading| AttrValue::from(written_out(reading)));
         html! {
             <TextField {id} label={say(id)} typed={reading.typed().to_owned()} {unit} {takes} {note} {ontype}
@@ -106,14 +104,14 @@ impl<C: CardView> Fields<C> {
     /// Any other figure, with the unit a bare number takes.
     pub fn figure(&self, id: &'static str, unit: &'static str, lens: fn(&mut C::Inputs) -> &mut Figure) -> Html {
         let typed = lens(&mut self.inputs.borrow_mut()).typed().to_owned();
-        let ontype = self.edit(id, move |inputs, typed: String| *lens(inputs) = Figure::new(typed));
+        let ontype = self.edit(id, move |inputs, _, typed: String| *lens(inputs) = Figure::new(typed));
         self.plain_field(id, unit, typed, ontype)
     }
 
     /// An angle.
     pub fn angle(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut AngleReading) -> Html {
         let typed = lens(&mut self.inputs.borrow_mut()).typed().to_owned();
-        let ontype = self.edit(id, move |inputs, typed: String| *lens(inputs) = AngleReading::new(typed));
+        let ontype = self.edit(id, move |inputs, _, typed: String| *lens(inputs) = AngleReading::new(typed));
         self.plain_field(id, "°", typed, ontype)
     }
 
@@ -135,7 +133,7 @@ impl<C: CardView> Fields<C> {
         let now = *lens(&mut self.inputs.borrow_mut());
         let chosen = options.iter().position(|(value, _)| *value == now).unwrap_or(0);
         let (values, words): (Vec<T>, Vec<AttrValue>) = options.into_iter().unzip();
-        let onchoose = self.edit(id, move |inputs, index: usize| {
+        let onchoose = self.edit(id, move |inputs, _, index: usize| {
             if let Some(value) = values.get(index) {
                 *lens(inputs) = *value;
             }
@@ -148,10 +146,10 @@ impl<C: CardView> Fields<C> {
     pub fn lines(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Vec<Reading>) -> Html {
         let readings = lens(&mut self.inputs.borrow_mut()).clone();
         let text = readings.iter().map(Reading::typed).collect::<Vec<_>>().join("\n");
-        let system = self.settings.system;
-        let onedit = self.edit(id, move |inputs, typed: String| {
+        let onedit = self.edit(id, move |inputs, settings, typed: String| {
             let slot = lens(inputs);
             let old = std::mem::take(slot);
+            let system = settings.system;
             let blank = Reading::new("", system.unit());
             *slot = typed
                 .split('\n')
@@ -187,16 +185,22 @@ impl<C: CardView> Fields<C> {
 
     /// A button that edits the inputs, such as one that adds a row.
     pub fn button(&self, id: &'static str, apply: fn(&mut C::Inputs)) -> Html {
-        let onclick = self.edit(id, move |inputs, _: MouseEvent| apply(inputs));
+        let onclick = self.edit(id, move |inputs, _, _: MouseEvent| apply(inputs));
         html! { <button type="button" {id} class="quiet" {onclick}>{ say(id) }</button> }
     }
 
-    fn edit<T: 'static>(&self, field: &'static str, apply: impl Fn(&mut C::Inputs, T) + 'static) -> Callback<T> {
+    /// A callback that edits the inputs. It holds nothing that ages: what it needs of the settings it is handed when it
+    /// is called. So a field whose looks are the same need not be drawn again for the sake of its callbacks.
+    fn edit<T: 'static>(
+        &self,
+        field: &'static str,
+        apply: impl Fn(&mut C::Inputs, &Settings, T) + 'static,
+    ) -> Callback<T> {
         let dispatcher = self.state.dispatcher();
         let apply = Rc::new(apply);
         Callback::from(move |value: T| {
             let apply = apply.clone();
-            dispatcher.dispatch(Change::Edit(field, Box::new(move |inputs| apply(inputs, value))));
+            dispatcher.dispatch(Change::Edit(field, Box::new(move |inputs, settings| apply(inputs, settings, value))));
         })
     }
 
@@ -209,7 +213,7 @@ impl<C: CardView> Fields<C> {
     fn problem(&self, id: &str) -> Option<Note> {
         let problem = self.find_problem(id)?;
         let at = match problem {
-            Problem::Read(error) => error.at(),
+            Problem::Read(error) => Some(error.at()),
             _ => None,
         };
         Some(Note::Problem(problem.to_string().into(), at))

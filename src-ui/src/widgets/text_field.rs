@@ -25,7 +25,7 @@ pub enum Note {
     Problem(AttrValue, Option<usize>),
 }
 
-#[derive(PartialEq, Properties)]
+#[derive(Properties)]
 pub struct TextFieldProps {
     /// Id of the input, and key of its label.
     pub id: AttrValue,
@@ -51,6 +51,21 @@ pub struct TextFieldProps {
     /// Our pad is used here: the system's own keyboard stays away.
     #[prop_or_default]
     pub pad: bool,
+}
+
+/// Fields that look the same are the same: callbacks are made anew at every draw, but hold nothing that ages.
+impl PartialEq for TextFieldProps {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+            && self.typed == other.typed
+            && self.note == other.note
+            && self.unit == other.unit
+            && self.standing == other.standing
+            && self.label == other.label
+            && self.takes == other.takes
+            && self.onstep.is_some() == other.onstep.is_some()
+            && self.pad == other.pad
+    }
 }
 
 /// The typed text with the place of the problem marked.
