@@ -1,0 +1,74 @@
+# Cup hinge.
+
+cup-hinge-title = Cup hinge
+cup-hinge-given = { $overlay } overlay
+cup-hinge-picture = Plan of side, door, cup and plate at a hinge, to scale, the door in front
+
+cup-hinge-group-hinge = The hinge
+cup-hinge-find = To find
+cup-hinge-find-plate-height = plate height
+cup-hinge-find-overlay = overlay
+cup-hinge-find-cup-edge = cup edge
+cup-hinge-find-constant = arm constant
+cup-hinge-mounting = Door
+cup-hinge-mounting-full = full overlay
+cup-hinge-mounting-half = half overlay
+cup-hinge-mounting-inset = inset
+cup-hinge-wish = Given by
+cup-hinge-wish-gap = the gap seen
+cup-hinge-wish-overlay = the overlay
+cup-hinge-overlay = Overlay
+cup-hinge-reveal = Reveal, door to outer face
+cup-hinge-gap = Gap between doors, or round an inset door
+cup-hinge-plate-height = Plate height
+cup-hinge-cup-edge = Door edge to cup edge
+cup-hinge-constant = Arm constant, from the maker's sheet
+cup-hinge-plates = Plates that can be had, one a line
+cup-hinge-least-reveal = Gap needed to open, from the maker's table
+
+cup-hinge-door = The door
+cup-hinge-side = Side, thickness
+cup-hinge-partition = Partition, thickness
+cup-hinge-doors = Doors
+cup-hinge-doors-one = one
+cup-hinge-doors-two = a pair
+cup-hinge-opening-width = Opening, width
+cup-hinge-opening-height = Opening, height
+cup-hinge-other-overlay = Overlay away from the hinges, blank for the same
+cup-hinge-top-overlay = Covers the top by
+cup-hinge-bottom-overlay = Covers the bottom by
+cup-hinge-door-thickness = Door, thickness
+cup-hinge-material = Door, material
+cup-hinge-material-own = Something else
+cup-hinge-door-weight = Door weight, if known
+
+cup-hinge-group-holes = Holes
+cup-hinge-cup-diameter = Cup hole, diameter
+cup-hinge-cup-depth = Cup hole, depth
+cup-hinge-end-distance = Outer hinges from the ends
+cup-hinge-hinges = Hinges a door, blank for the usual
+cup-hinge-spread = Spread
+cup-hinge-spread-even = evenly
+cup-hinge-spread-pitch = in 32 mm steps
+cup-hinge-plate-setback = Plate line from the front edge
+cup-hinge-datum = Side below the opening
+
+cup-hinge-each-door = Each door
+cup-hinge-opens = Opens, { $spare } to spare
+cup-hinge-strikes = Strikes: { $missing } missing beside the door
+cup-hinge-opens-unknown = Opening not checked: give the maker's gap
+cup-hinge-plates-give = What each plate gives
+cup-hinge-plate = Plate { $height }, overlay
+cup-hinge-plate-gives = gap { $gap }
+cup-hinge-plate-nearest = nearest
+cup-hinge-seen-gap = Gap seen
+cup-hinge-cup-centre = Door edge to cup centre
+cup-hinge-cup-far-edge = Door edge to far side of the cup
+cup-hinge-left-behind = Left of the door behind the cup
+cup-hinge-weight = Each door weighs about
+cup-hinge-plate-line = Plate holes behind the front edge
+cup-hinge-on-door = Cup centres, from the lower end of the door
+cup-hinge-on-side = Plate holes, from the lower end of the side
+cup-hinge-hinge = Hinge { $number }
+cup-hinge-notes = To know
+cup-hinge-note = Note

@@ -17,7 +17,7 @@ use scantling::working::Working;
 use yew::prelude::*;
 
 /// The card.
-pub struct BackPanel;
+pub(super) struct BackPanel;
 
 fn way(fields: &Fields<BackPanel>, id: &'static str, lens: fn(&mut Inputs) -> &mut Way) -> Html {
     let words = |way| match way {

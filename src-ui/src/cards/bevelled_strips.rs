@@ -17,7 +17,7 @@ use scantling::working::Working;
 use yew::prelude::*;
 
 /// The card.
-pub struct BevelledStrips;
+pub(super) struct BevelledStrips;
 
 fn pass_label(number: usize, pass: &Pass) -> AttrValue {
     let cut = match pass.cut {

@@ -19,7 +19,7 @@ use scantling::working::Working;
 use yew::prelude::*;
 
 /// The card.
-pub struct Shelf;
+pub(super) struct Shelf;
 
 /// The sag is drawn so that it can be seen: never less than as it is, and about so high at the most, in drawing units.
 const SAG_DRAWN: f64 = 26.0;

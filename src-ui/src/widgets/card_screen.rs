@@ -5,7 +5,7 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, read_inputs};
 use super::fields::Fields;
-use super::reply::{Reply, group};
+use super::reply::group;
 use super::working::WorkingFold;
 use crate::browser::{Later, Listener, focus_next_field};
 use crate::cards::CardView;

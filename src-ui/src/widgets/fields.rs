@@ -138,7 +138,7 @@ impl<C: CardView> Fields<C> {
                 *lens(inputs) = *value;
             }
         });
-        let problem = self.find_problem(id).map(|problem| problem.to_string().into());
+        let problem = self.find_problem(id).map(|problem| AttrValue::from(problem.to_string()));
         html! { <Choice {id} label={say(id)} options={words} {chosen} {onchoose} {problem} /> }
     }
 
@@ -163,16 +163,22 @@ impl<C: CardView> Fields<C> {
             }
         });
         let name = field_name::<C>(id);
-        let problems = self.state.problems.iter().filter(|(field, _)| field.starts_with(&name));
+        let problems: Vec<String> = self
+            .state
+            .problems
+            .iter()
+            .filter(|(field, _)| field.starts_with(&name))
+            .map(|(_, problem)| problem.to_string())
+            .collect();
         let note_id = format!("{id}-note");
         let rows = readings.len().clamp(2, 8).to_string();
         html! {
             <div class="text-field lines">
                 <label for={id}>{ say(id) }</label>
                 <textarea {id} {rows} value={text} spellcheck="false" autocapitalize="off" data-takes="lines"
-                    aria-invalid={(problems.clone().count() > 0).to_string()} aria-describedby={note_id.clone()} {oninput} />
+                    aria-invalid={(!problems.is_empty()).to_string()} aria-describedby={note_id.clone()} {oninput} />
                 <div class="note" id={note_id}>
-                    { for problems.map(|(_, problem)| html! { <p class="problem">{ problem.to_string() }</p> }) }
+                    { for problems.iter().map(|problem| html! { <p class="problem">{ problem }</p> }) }
                 </div>
             </div>
         }
