@@ -191,6 +191,19 @@ impl Show {
         shown
     }
 
+    /// A length as it is, unrounded where it can be written so: in inches or in millimetres.
+    pub fn exact(self, length: Length, inches: bool) -> Vec<Part> {
+        if inches {
+            let parts = length.inch_parts();
+            // A fraction that no tape has is no help; decimals are.
+            if parts.denominator <= 64 {
+                return inch_parts(parts);
+            }
+            return vec![Part::Text(figures(length.as_inches(), 6).into()), Part::Unit("in", "inch")];
+        }
+        vec![Part::Text(figures(length.as_mm(), 7).into()), Part::Unit("mm", "mm")]
+    }
+
     /// An estimate in millimetres of a place or a size: rounded to the tool's marks like a length.
     pub fn length_mm(self, mm: f64) -> Shown {
         Length::from_estimate_mm(mm).map_or_else(|_| Shown::words("–"), |length| self.length(length))

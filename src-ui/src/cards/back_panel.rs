@@ -42,7 +42,7 @@ fn division_fields(fields: &Fields<BackPanel>) -> Html {
                 { fields.figure("back-panel-count", "", |inputs| &mut inputs.count) }
             }
             if fields.inputs().division == Division::Scraps {
-                { fields.lines("back-panel-scraps", |inputs| &mut inputs.scraps) }
+                { fields.lines("back-panel-scraps", |inputs| &mut inputs.scraps, &[]) }
                 { fields.length("back-panel-least-piece", |inputs| &mut inputs.least_piece) }
             }
             if divided {

@@ -167,7 +167,7 @@ impl CardView for BevelledStrips {
         solve(inputs)
     }
 
-    fn start() -> Inputs {
+    fn start(_: &Settings) -> Inputs {
         Inputs { kerf: Reading::default(), ..Inputs::default() }
     }
 

@@ -59,7 +59,7 @@ fn hinge_fields(fields: &Fields<CupHinge>) -> Html {
             if given(Find::Constant) {
                 { fields.length("cup-hinge-constant", |inputs| &mut inputs.constant) }
             }
-            { fields.lines("cup-hinge-plates", |inputs| &mut inputs.plates) }
+            { fields.lines("cup-hinge-plates", |inputs| &mut inputs.plates, &[]) }
             { fields.length("cup-hinge-least-reveal", |inputs| &mut inputs.least_reveal) }
         </>
     }
@@ -252,7 +252,7 @@ impl CardView for CupHinge {
         solve(inputs)
     }
 
-    fn start() -> Inputs {
+    fn start(_: &Settings) -> Inputs {
         Inputs {
             side: Reading::default(),
             partition: Reading::default(),

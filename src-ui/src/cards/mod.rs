@@ -3,6 +3,7 @@
 //! A card gives its fields, its picture and its reply; state, storage, recomputing and layout are written once, in
 //! `widgets/`. Adding a card is one file here, one in the calculation crate, one file of words, and one line in [`CARDS`].
 
+mod convert;
 mod cup_hinge;
 mod shelf;
 
@@ -33,7 +34,7 @@ pub trait CardView: Sized + 'static {
     /// The calculation.
     fn solve(inputs: &Self::Inputs) -> Result<Self::Answer, Problems>;
     /// What the card starts from. Blank where the shop's own measurements stand in.
-    fn start() -> Self::Inputs {
+    fn start(_settings: &Settings) -> Self::Inputs {
         Self::Inputs::default()
     }
     /// Puts the shop's measurements where the maker left them to the settings.
@@ -88,7 +89,7 @@ impl CardEntry {
 }
 
 fn glance<C: CardView>(kept: &Kept, settings: &Settings) -> Glance {
-    let inputs = read_inputs::<C>(kept);
+    let inputs = read_inputs::<C>(kept, settings);
     let mut prepared = inputs.clone();
     C::prepare(&mut prepared, settings);
     let show = Show::of(settings);
@@ -103,7 +104,8 @@ fn glance<C: CardView>(kept: &Kept, settings: &Settings) -> Glance {
 }
 
 /// Every card, in the order of the bench. The only place that knows them all.
-pub const CARDS: &[CardEntry] = &[CardEntry::of::<shelf::Shelf>(), CardEntry::of::<cup_hinge::CupHinge>()];
+pub const CARDS: &[CardEntry] =
+    &[CardEntry::of::<convert::Convert>(), CardEntry::of::<shelf::Shelf>(), CardEntry::of::<cup_hinge::CupHinge>()];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static CardEntry> {

@@ -331,7 +331,7 @@ impl CardView for Shelf {
         solve(inputs)
     }
 
-    fn start() -> Inputs {
+    fn start(_: &Settings) -> Inputs {
         Inputs { thickness: Reading::default(), ..Inputs::default() }
     }
 

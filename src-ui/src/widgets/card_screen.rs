@@ -89,7 +89,7 @@ pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
     let settings = Rc::new((*settings).clone());
     let state = {
         let (kept, settings) = (props.host.kept.clone(), settings.clone());
-        use_reducer(move || CardState::<C>::new(read_inputs::<C>(&kept), settings))
+        use_reducer(move || CardState::<C>::new(read_inputs::<C>(&kept, &settings), settings))
     };
     {
         let state = state.clone();

@@ -108,7 +108,7 @@ impl<C: CardView> Reducible for CardState<C> {
             },
             Change::Demo => {
                 next.past.push((DEMO, next.inputs));
-                next.inputs = C::start();
+                next.inputs = C::start(&next.settings);
             }
             Change::Settings(settings) => {
                 if settings == next.settings {
@@ -122,8 +122,8 @@ impl<C: CardView> Reducible for CardState<C> {
 }
 
 /// A card's inputs as they were kept; the start where none are, or where they cannot be read.
-pub fn read_inputs<C: CardView>(kept: &Kept) -> C::Inputs {
+pub fn read_inputs<C: CardView>(kept: &Kept, settings: &Settings) -> C::Inputs {
     kept.get(&Kept::inputs_of(C::SLUG))
         .and_then(|text| serde_json::from_str(&text).ok())
-        .unwrap_or_else(C::start)
+        .unwrap_or_else(|| C::start(settings))
 }

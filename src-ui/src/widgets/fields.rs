@@ -39,6 +39,11 @@ impl<C: CardView> Fields<C> {
         &self.state.inputs
     }
 
+    /// The last good answer.
+    pub fn answer(&self) -> Option<&C::Answer> {
+        self.state.answered.as_deref().map(|(_, answer)| answer)
+    }
+
     /// The settings in use.
     pub fn settings(&self) -> &Settings {
         &self.settings
@@ -142,8 +147,13 @@ impl<C: CardView> Fields<C> {
         html! { <Choice {id} label={say(id)} options={words} {chosen} {onchoose} {problem} /> }
     }
 
-    /// Several readings, one a line.
-    pub fn lines(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Vec<Reading>) -> Html {
+    /// Several readings, one a line; `refused` says what is wrong with single lines of an answer that stands without them.
+    pub fn lines(
+        &self,
+        id: &'static str,
+        lens: fn(&mut C::Inputs) -> &mut Vec<Reading>,
+        refused: &[String],
+    ) -> Html {
         let readings = lens(&mut self.inputs.borrow_mut()).clone();
         let text = readings.iter().map(Reading::typed).collect::<Vec<_>>().join("\n");
         let onedit = self.edit(id, move |inputs, settings, typed: String| {
@@ -169,6 +179,7 @@ impl<C: CardView> Fields<C> {
             .iter()
             .filter(|(field, _)| field.starts_with(&name))
             .map(|(_, problem)| problem.to_string())
+            .chain(refused.iter().filter(|_| !self.state.is_stale()).cloned())
             .collect();
         let note_id = format!("{id}-note");
         let rows = readings.len().clamp(2, 8).to_string();
