@@ -3,6 +3,8 @@
 //! A card file has three things in this order: `Inputs` (its `Default` is the demo), `Answer`, and `solve`;
 //! then `CARD`, by which the registry below and anything that speaks JSON reach it.
 
+pub mod back_panel;
+pub mod bevelled_strips;
 pub mod convert;
 pub mod cup_hinge;
 pub mod shelf;
@@ -34,7 +36,7 @@ pub enum Refusal {
 }
 
 /// Every card, in the order of the bench.
-pub const CARDS: &[Card] = &[convert::CARD, shelf::CARD, cup_hinge::CARD];
+pub const CARDS: &[Card] = &[convert::CARD, back_panel::CARD, bevelled_strips::CARD, shelf::CARD, cup_hinge::CARD];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static Card> {

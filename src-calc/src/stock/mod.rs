@@ -3,4 +3,5 @@
 pub mod hardware;
 pub mod loads;
 pub mod materials;
+pub mod movement;
 pub mod sheets;
