@@ -1,0 +1,6 @@
+//! The cards' geometry against independent libraries, a module a card. Nothing here uses a formula of the cards.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "the way in which a check fails")]
+
+mod back_panel;
+mod bevelled_strips;

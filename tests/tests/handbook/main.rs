@@ -1,0 +1,6 @@
+//! The check rows of the project's handbook, a module a card.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "the way in which a check fails")]
+
+mod back_panel;
+mod bevelled_strips;
