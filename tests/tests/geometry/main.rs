@@ -4,3 +4,5 @@
 
 mod back_panel;
 mod bevelled_strips;
+mod cup_hinge;
+mod shelf;
