@@ -1,0 +1,85 @@
+//! The native window around the pages, and what it keeps for them.
+//!
+//! The page reaches the two [`commands`] by `window.__TAURI_INTERNALS__.invoke(name, arguments)`, a promise. Every
+//! Tauri page has it without a line of script more; whether it is there also tells the page that it is in a window.
+//!
+//! - `invoke("kept_all")` gives an object, key to text.
+//! - `invoke("keep", { key, value })` keeps a text, or forgets the key where `value` is null.
+//!
+//! A refusal is `{ kind, message }`, see [`kept::KeepError`].
+//!
+//! Two more things are deliberately absent: no Tauri permission beyond these commands, and no way for the page to
+//! leave its own address.
+
+pub mod commands;
+pub mod kept;
+
+use kept::Kept;
+use std::path::PathBuf;
+use tauri::{App, Manager, Url, WebviewWindowBuilder};
+use tauri_plugin_window_state::StateFlags;
+
+/// Where the data goes instead of the system's folder for it: for tests, and for a job database on a stick.
+const DATA_DIR: &str = "SCANTLING_DATA_DIR";
+
+/// Opens the window and stays until it is closed.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let ran = tauri::Builder::default()
+        .invoke_handler(tauri::generate_handler![commands::kept_all, commands::keep])
+        .setup(|app| Ok(open(app)?))
+        .run(tauri::generate_context!());
+    if let Err(error) = ran {
+        eprintln!("The window could not be opened: {error}.");
+        std::process::exit(1);
+    }
+}
+
+fn open(app: &App) -> tauri::Result<()> {
+    let folder = match std::env::var_os(DATA_DIR) {
+        Some(folder) => PathBuf::from(folder),
+        None => app.path().app_data_dir()?,
+    };
+    app.manage(Kept::at(folder.join("scantling.db")));
+    // The plug-in joins this to its own folder; an absolute path takes its place.
+    let size = folder.join("window.json").display().to_string();
+    let remember = StateFlags::SIZE | StateFlags::MAXIMIZED;
+    app.handle().plugin(
+        tauri_plugin_window_state::Builder::default().with_filename(size).with_state_flags(remember).build(),
+    )?;
+    for window in &app.config().app.windows {
+        WebviewWindowBuilder::from_config(app, window)?.on_navigation(is_own).build()?;
+    }
+    Ok(())
+}
+
+/// Whether an address is one of the pages inside the app: nothing else is ever opened in its window.
+fn is_own(address: &Url) -> bool {
+    match address.scheme() {
+        "tauri" => address.host_str() == Some("localhost"),
+        // Windows and Android have no schemes of an app's own.
+        "http" | "https" => address.host_str() == Some("tauri.localhost"),
+        _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_the_apps_own_pages_open_in_its_window() {
+        for (address, want) in [
+            ("tauri://localhost/index.html#/shelf", true),
+            ("http://tauri.localhost/", true),
+            ("https://tauri.localhost/", true),
+            ("http://localhost/", false),
+            ("https://example.org/", false),
+            ("tauri://example.org/", false),
+            ("file:///etc/passwd", false),
+            ("data:text/html,x", false),
+        ] {
+            assert_eq!(is_own(&Url::parse(address).unwrap()), want, "{address}");
+        }
+    }
+}
