@@ -22,7 +22,7 @@ pub(crate) fn test(quick: bool) -> Result<(), Halt> {
         None
     } else {
         steps.next("Web app", web::build)?;
-        Some(steps.next("Window", window::build)?)
+        Some(steps.next("Window, and all tests", window::build_with_tests)?)
     };
     steps.next("Examples in the documentation", || {
         call::run("Testing the documentation", call::cargo().args(["test", "--workspace", "--doc", "--quiet"]))
