@@ -2,6 +2,7 @@
 
 use super::{Length, LengthError, Ratio, Unit};
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 
 #[cfg(test)]
 mod tests;
@@ -105,10 +106,25 @@ impl Graduation {
         }
     }
 
+    /// Millimetres from one mark to the next, in lowest terms: an inch is 127/5 of one.
+    const fn step_mm(self) -> (u64, u64) {
+        match self {
+            Self::Half => (127, 10),
+            Self::Quarter => (127, 20),
+            Self::Eighth => (127, 40),
+            Self::Sixteenth => (127, 80),
+            Self::ThirtySecond => (127, 160),
+            Self::SixtyFourth => (127, 320),
+            Self::Mm => (1, 1),
+            Self::HalfMm => (1, 2),
+            Self::TenthMm => (1, 10),
+        }
+    }
+
     /// From one mark to the next.
-    pub fn step(self) -> Length {
-        // Cannot fail: every graduation's terms are small. Zero would show at once in any test.
-        Ratio::new(1, self.marks()).and_then(|part| Length::of(part, self.unit())).unwrap_or_default()
+    pub const fn step(self) -> Length {
+        let (numerator, denominator) = self.step_mm();
+        Length::small_mm(numerator, denominator)
     }
 
     /// The length put on a mark.
@@ -125,20 +141,23 @@ impl Graduation {
     /// # Ok::<(), LengthError>(())
     /// ```
     pub fn round(self, length: Length, mode: Rounding) -> Result<Rounded, LengthError> {
-        let step = self.step();
-        let steps = length.ratio(step)?;
-        let (below, exact) = steps.floor()?;
-        let above = below.checked_add(1).ok_or(LengthError::TooLong)?;
-        let twice = steps.minus(Ratio::new(below, 1)?)?.times(Ratio::whole(2))?;
-        let tie = mode == Rounding::Nearest && twice == Ratio::ONE;
-        let up = !exact
-            && match mode {
-                Rounding::NotOver => false,
-                Rounding::NotUnder => true,
-                Rounding::Nearest if tie => !length.is_negative(),
-                Rounding::Nearest => twice > Ratio::ONE,
-            };
-        let value = step.times(if up { above } else { below }, 1)?;
+        let (up, down) = self.step_mm();
+        let exact = length.in_mm();
+        // The length over the step is `marks + rest / below`, all without the sign.
+        let above = exact.numerator().checked_mul(down).ok_or(LengthError::TooLong)?;
+        let below = exact.denominator().checked_mul(up).ok_or(LengthError::TooFine)?;
+        let (marks, rest) = (above / below, above % below);
+        // `below − rest` cannot fall under zero, and `2 · rest` against `below` is asked without doubling.
+        let half = rest.cmp(&(below - rest));
+        let tie = mode == Rounding::Nearest && half == Ordering::Equal;
+        let farther = match mode {
+            Rounding::Nearest => half != Ordering::Less,
+            Rounding::NotOver => length.is_negative() && rest != 0,
+            Rounding::NotUnder => !length.is_negative() && rest != 0,
+        };
+        let marks = marks.checked_add(u64::from(farther)).ok_or(LengthError::TooLong)?;
+        let mark = marks.checked_mul(up).ok_or(LengthError::TooLong)?;
+        let value = Length::from_mm(Ratio::lowest(length.is_negative(), mark, down)?)?;
         Ok(Rounded { value, error: value.minus(length)?, tie, graduation: self })
     }
 }

@@ -67,6 +67,11 @@ impl Length {
         }
     }
 
+    /// So many millimetres, in lowest terms far below the limit.
+    pub(super) const fn small_mm(numerator: u64, denominator: u64) -> Self {
+        Self(Ratio::raw(false, numerator, denominator))
+    }
+
     /// The one door from an estimate in millimetres into lengths: rounded to a nanometre.
     ///
     /// # Errors

@@ -1,7 +1,7 @@
 //! An exact number.
 
 use super::LengthError;
-use fraction::{GenericFraction, Integer, Sign};
+use fraction::{GenericFraction, Sign};
 
 /// An exact, signed, plain number: how many times one length goes into another, or the number before a unit.
 ///
@@ -34,21 +34,14 @@ impl Ratio {
         if denominator == 0 {
             return Err(LengthError::DividedByZero);
         }
-        let shared = numerator.gcd(&denominator);
+        let shared = shared_factor(numerator, denominator);
         Ok(Self::raw(negative, numerator / shared, denominator / shared))
     }
 
     /// Takes terms that are lowest already; a zero loses its sign.
-    fn raw(negative: bool, numerator: u64, denominator: u64) -> Self {
+    pub(super) const fn raw(negative: bool, numerator: u64, denominator: u64) -> Self {
         let sign = if negative && numerator != 0 { Sign::Minus } else { Sign::Plus };
         Self(GenericFraction::new_raw_signed(sign, numerator, denominator))
-    }
-
-    /// Takes lowest terms of any size and refuses what cannot be held.
-    fn held(negative: bool, numerator: u128, denominator: u128) -> Result<Self, LengthError> {
-        let denominator = u64::try_from(denominator).map_err(|_| LengthError::TooFine)?;
-        let numerator = u64::try_from(numerator).map_err(|_| LengthError::TooLong)?;
-        Ok(Self::raw(negative, numerator, denominator))
     }
 
     /// The numerator in lowest terms, without its sign.
@@ -89,7 +82,7 @@ impl Ratio {
     /// [`LengthError::TooLong`] or [`LengthError::TooFine`] when it cannot be held.
     pub fn plus(self, other: Self) -> Result<Self, LengthError> {
         let (d1, d2) = (self.denominator(), other.denominator());
-        let shared = d1.gcd(&d2);
+        let shared = shared_factor(d1, d2);
         let (scale1, scale2) = (d2 / shared, d1 / shared);
         let a = u128::from(self.numerator()) * u128::from(scale1);
         let b = u128::from(other.numerator()) * u128::from(scale2);
@@ -103,10 +96,14 @@ impl Ratio {
         if sum == 0 {
             return Ok(Self::ZERO);
         }
-        // What is left in common can only come from what the denominators shared.
-        let left = if shared == 1 { 1 } else { u64::try_from(sum % u128::from(shared)).unwrap_or(0).gcd(&shared) };
-        let denominator = u128::from(scale2) * u128::from(d2 / left);
-        Self::held(negative, if left == 1 { sum } else { sum / u128::from(left) }, denominator)
+        // What the sum still has in common with its denominator can only come from what the denominators shared.
+        let left = if shared == 1 { 1 } else { shared_factor(remainder(sum, shared), shared) };
+        let denominator = scale2.checked_mul(d2 / left).ok_or(LengthError::TooFine)?;
+        let sum = match u64::try_from(sum) {
+            Ok(small) => small / left,
+            Err(_) => u64::try_from(sum / u128::from(left)).map_err(|_| LengthError::TooLong)?,
+        };
+        Ok(Self::raw(negative, sum, denominator))
     }
 
     /// The difference.
@@ -126,12 +123,14 @@ impl Ratio {
             return Ok(Self::ZERO);
         }
         let (n1, d1, n2, d2) = (self.numerator(), self.denominator(), other.numerator(), other.denominator());
-        let (g1, g2) = (n1.gcd(&d2), n2.gcd(&d1));
-        Self::held(
+        let (g1, g2) = (shared_factor(n1, d2), shared_factor(n2, d1));
+        let numerator = (n1 / g1).checked_mul(n2 / g2);
+        let denominator = (d1 / g2).checked_mul(d2 / g1);
+        Ok(Self::raw(
             self.is_negative() != other.is_negative(),
-            u128::from(n1 / g1) * u128::from(n2 / g2),
-            u128::from(d1 / g2) * u128::from(d2 / g1),
-        )
+            numerator.ok_or(LengthError::TooLong)?,
+            denominator.ok_or(LengthError::TooFine)?,
+        ))
     }
 
     /// The quotient.
@@ -175,5 +174,25 @@ impl Ratio {
     pub fn as_f64(self) -> f64 {
         let magnitude = self.numerator() as f64 / self.denominator() as f64;
         if self.is_negative() { -magnitude } else { magnitude }
+    }
+}
+
+/// The greatest common factor, by Euclid: one of the two is nearly always small, and most often one.
+pub(super) const fn shared_factor(mut a: u64, mut b: u64) -> u64 {
+    if a == 1 || b == 1 {
+        return 1;
+    }
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    if a == 0 { 1 } else { a }
+}
+
+/// `value % by`, without the slow division of 128 bits where 64 do; `by` is not zero.
+fn remainder(value: u128, by: u64) -> u64 {
+    match u64::try_from(value) {
+        Ok(small) => small % by,
+        // Below `by`, so it fits.
+        Err(_) => u64::try_from(value % u128::from(by)).unwrap_or(0),
     }
 }

@@ -37,7 +37,7 @@ impl Unit {
         }
     }
 
-    /// Millimetres in one of this unit, as numerator and denominator.
+    /// Millimetres in one of this unit, as numerator and denominator in lowest terms.
     pub(super) const fn mm(self) -> (u64, u64) {
         match self {
             Self::Mm => (1, 1),
@@ -50,8 +50,11 @@ impl Unit {
 
     /// That many of this unit, in millimetres.
     pub(super) fn to_mm(self, count: Ratio) -> Result<Ratio, LengthError> {
+        if self == Self::Mm {
+            return Ok(count);
+        }
         let (numerator, denominator) = self.mm();
-        count.times(Ratio::lowest(false, numerator, denominator)?)
+        count.times(Ratio::raw(false, numerator, denominator))
     }
 
     /// The unit of a written word, in any case.

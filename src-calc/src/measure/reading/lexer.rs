@@ -133,6 +133,8 @@ impl<'a> Lexer<'a> {
     }
 
     fn word(&mut self, start: &'a str) -> Kind<'a> {
+        let plain = start.bytes().take_while(u8::is_ascii_alphabetic).count();
+        self.skip_plain(start, plain);
         while self.bump_if(|next| next.is_alphabetic() && raised(next).is_none()) {}
         let word = start.strip_suffix(self.rest()).unwrap_or(start);
         // The full stop of an abbreviation: `23 in.`
@@ -221,7 +223,29 @@ impl<'a> Lexer<'a> {
         Ok(value)
     }
 
+    /// A whole number in plain digits with nothing doubtful behind it, which is what most are.
+    fn short_whole(&mut self, start: &'a str) -> Option<Kind<'a>> {
+        let digits = start.bytes().position(|byte| !byte.is_ascii_digit()).unwrap_or(start.len());
+        let doubtful = |byte: &u8| !byte.is_ascii() || matches!(byte, b'.' | b',');
+        if start.as_bytes().get(digits).is_some_and(doubtful) {
+            return None;
+        }
+        let value = start.get(..digits)?.parse().ok()?;
+        self.skip_plain(start, digits)?;
+        Some(Kind::Whole { value, digits })
+    }
+
+    /// Goes on by so many characters of one byte each.
+    fn skip_plain(&mut self, start: &'a str, count: usize) -> Option<()> {
+        self.rest = start.get(count..)?.chars();
+        self.at += count;
+        Some(())
+    }
+
     fn number(&mut self, start: &'a str, at: usize) -> Result<Kind<'a>, ReadError> {
+        if let Some(whole) = self.short_whole(start) {
+            return Ok(whole);
+        }
         let before = self.at;
         let value = self.digits_of(0, |next| next.to_digit(10), at)?;
         let digits = self.at - before;

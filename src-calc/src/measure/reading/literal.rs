@@ -60,18 +60,26 @@ impl Parser<'_> {
             Kind::Whole { value, digits } => (value, digits),
             _ => return Ok(None),
         };
-        if let Some(fraction) = self.fraction()? {
-            return Ok(Some(Literal { value: fraction.value()?, digits: None, at }));
-        }
         self.advance()?;
+        if let Some(denominator) = self.denominator()? {
+            let value = Fraction { numerator: whole, denominator, at }.value()?;
+            return Ok(Some(Literal { value, digits: None, at }));
+        }
         let next = self.peek();
         let value = match next.kind {
-            Kind::Vulgar { .. } => self.fraction()?.map(|fraction| fraction.after(whole)).transpose()?,
-            Kind::Whole { digits: following, .. } => match self.fraction()? {
-                Some(fraction) => Some(fraction.after(whole)?),
-                None if following == 3 && digits <= 3 => return Err(self.spaced_thousands(at)),
-                None => return Err(ReadError::OperatorMissing { at: next.at }),
-            },
+            Kind::Vulgar { numerator, denominator } => {
+                self.advance()?;
+                Some(Fraction { numerator, denominator, at: next.at }.after(whole)?)
+            }
+            Kind::Whole { value: numerator, digits: following } => {
+                let second = self.clone();
+                self.advance()?;
+                match self.denominator()? {
+                    Some(denominator) => Some(Fraction { numerator, denominator, at: next.at }.after(whole)?),
+                    None if following == 3 && digits <= 3 => return Err(second.spaced_thousands(at)),
+                    None => return Err(ReadError::OperatorMissing { at: next.at }),
+                }
+            }
             Kind::Minus { hyphen: true } if !next.spaced => self.hyphenated(whole, after_operator && !spaced, at)?,
             _ => None,
         };
@@ -81,24 +89,15 @@ impl Parser<'_> {
         }))
     }
 
-    /// `5/8` without spaces, `5⁄8` or `⅝`; nothing is consumed where there is none.
-    fn fraction(&mut self) -> Result<Option<Fraction>, ReadError> {
-        let Token { kind, at, .. } = self.peek();
-        let numerator = match kind {
-            Kind::Vulgar { numerator, denominator } => {
-                self.advance()?;
-                return Ok(Some(Fraction { numerator, denominator, at }));
-            }
-            Kind::Whole { value, .. } => value,
-            _ => return Ok(None),
-        };
-        let mut ahead = self.clone();
-        ahead.advance()?;
-        let slash = ahead.peek();
+    /// The rest of `5/8` without spaces, or of `5⁄8`, the parser standing behind the 5; nothing is consumed where
+    /// the slash divides.
+    fn denominator(&mut self) -> Result<Option<u64>, ReadError> {
+        let slash = self.peek();
         let set = slash.kind == Kind::FractionSlash;
         if !(set || slash.kind == Kind::Slash && !slash.spaced) {
             return Ok(None);
         }
+        let mut ahead = self.clone();
         ahead.advance()?;
         let below = ahead.peek();
         let Kind::Whole { value: denominator, .. } = below.kind else { return Ok(None) };
@@ -110,17 +109,30 @@ impl Parser<'_> {
         }
         ahead.advance()?;
         *self = ahead;
-        Ok(Some(Fraction { numerator, denominator, at }))
+        Ok(Some(denominator))
     }
 
     /// The rest of `23-5/8`, the parser standing on the hyphen; nothing is consumed where the hyphen subtracts.
     fn hyphenated(&mut self, whole: u64, doubtful: bool, at: usize) -> Result<Option<Ratio>, ReadError> {
         let mut ahead = self.clone();
         ahead.advance()?;
-        if ahead.peek().spaced {
+        let Token { kind, at: fraction_at, spaced } = ahead.peek();
+        if spaced {
             return Ok(None);
         }
-        let Some(fraction) = ahead.fraction()? else { return Ok(None) };
+        let (numerator, denominator) = match kind {
+            Kind::Vulgar { numerator, denominator } => {
+                ahead.advance()?;
+                (numerator, denominator)
+            }
+            Kind::Whole { value, .. } => {
+                ahead.advance()?;
+                let Some(denominator) = ahead.denominator()? else { return Ok(None) };
+                (value, denominator)
+            }
+            _ => return Ok(None),
+        };
+        let fraction = Fraction { numerator, denominator, at: fraction_at };
         if !fraction.is_below_one() {
             return Ok(None);
         }
@@ -128,7 +140,6 @@ impl Parser<'_> {
         let operator_follows = !next.spaced
             && matches!(next.kind, Kind::Plus | Kind::Minus { .. } | Kind::Times | Kind::Slash | Kind::Divide);
         if doubtful || operator_follows || !fraction.is_on_a_tape() {
-            let Fraction { numerator, denominator, .. } = fraction;
             return Err(ReadError::AmbiguousHyphen {
                 typed: format!("{whole}-{numerator}/{denominator}"),
                 joined: format!("{whole} {numerator}/{denominator}"),

@@ -234,12 +234,11 @@ impl<'a> Parser<'a> {
         {
             return self.hyphened_inches();
         }
-        let mut ahead = self.clone();
-        let Some(next) = ahead.literal(false)? else { return Ok(None) };
-        if unit == Unit::Ft && ahead.token.kind != Kind::Strokes && is_marked_thousand(part, next) {
-            return Err(ahead.marked_thousands(part.at));
+        let Some(next) = self.literal(false)? else { return Ok(None) };
+        if unit == Unit::Ft && self.token.kind != Kind::Strokes && is_marked_thousand(part, next) {
+            return Err(self.clone().marked_thousands(part.at));
         }
-        let smaller = match (unit, ahead.unit()?) {
+        let smaller = match (unit, self.unit()?) {
             (Unit::Ft, Some(Unit::In)) => Unit::In,
             (Unit::M, Some(smaller @ (Unit::Cm | Unit::Mm))) => smaller,
             (Unit::Cm, Some(Unit::Mm)) => Unit::Mm,
@@ -248,8 +247,7 @@ impl<'a> Parser<'a> {
             (Unit::Ft | Unit::M | Unit::Cm, None) => return Err(ReadError::UnitMissing { at: next.at }),
             _ => return Err(ReadError::OperatorMissing { at: next.at }),
         };
-        ahead.written = Some(smaller);
-        *self = ahead;
+        self.written = Some(smaller);
         Ok(Some((next, smaller)))
     }
 
