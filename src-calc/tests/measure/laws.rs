@@ -51,7 +51,7 @@ fn step(graduation: Graduation) -> BigRational {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(20_000))]
+    #![proptest_config(ProptestConfig::with_cases(5_000))]
 
     #[test]
     fn sums_and_differences_are_exact(a in any_length(), b in any_length()) {

@@ -62,7 +62,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(10_000))]
+    #![proptest_config(ProptestConfig::with_cases(4_000))]
 
     #[test]
     fn json_reads_back(length in any_length()) {
