@@ -4,6 +4,9 @@ use super::{Bounds, Way};
 use crate::measure::{Length, LengthError, Range};
 use serde::Serialize;
 
+/// A nanometre: what is short by less is rounding of the estimates, not wood.
+const NANOMETRE_MM: f64 = 1e-6;
+
 /// Whether the panel has room.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
@@ -125,7 +128,7 @@ impl Across {
         let wet_spare_mm = least_room.map(|room| room.as_mm() - wet_mm);
         let fit = match (least_room, wet_spare_mm) {
             (Some(room), _) if size.nominal() > room => Fit::DoesNotGoIn,
-            (_, Some(spare)) if spare < 0.0 => Fit::Binds,
+            (_, Some(spare)) if spare < -NANOMETRE_MM => Fit::Binds,
             (Some(_), _) => Fit::Free,
             (None, _) => Fit::NothingToBind,
         };
@@ -140,14 +143,14 @@ impl Across {
         let wanted_mm = bounds.least_engagement.as_mm();
         let hold = match engagements.into_iter().flatten().reduce(f64::min) {
             None => Hold::NothingToBear,
-            Some(least) if least <= 0.0 => Hold::FallsOut,
-            Some(least) if least < wanted_mm => Hold::Short,
+            Some(least) if least <= NANOMETRE_MM => Hold::FallsOut,
+            Some(least) if least < wanted_mm - NANOMETRE_MM => Hold::Short,
             Some(_) => Hold::Bears,
         };
 
         let to_mm = least_room.map(|room| room.as_mm() / (1.0 + bounds.strain));
         let works_mm = smallest_that_bears(opening, &first, &second, bounds)?
-            .filter(|from_mm| to_mm.is_none_or(|to_mm| *from_mm <= to_mm))
+            .filter(|from_mm| to_mm.is_none_or(|to_mm| *from_mm <= to_mm + NANOMETRE_MM))
             .map(|from_mm| Window { from_mm, to_mm });
         let both_housed = first.way.is_housed() && second.way.is_housed();
         let depth_wanted_mm = (works_mm.is_none() && both_housed).then(|| depth_wanted_mm(opening, bounds));

@@ -66,6 +66,19 @@ fn edges_that_need_no_clearance() {
     assert_eq!((short.size.nominal(), short.fit, short.hold), (mm(480, 1), Fit::Free, Hold::NothingToBear));
 }
 
+/// A board that does not move, with exactly the engagement wanted: 500.1 + 8 + 8 − 1.3 − 500.1 − 8 = 6.7. It bears.
+#[test]
+fn exactly_the_engagement_wanted() {
+    let answer = solve_with(|inputs| {
+        inputs.opening_width = Reading::mm("500.1");
+        inputs.clearance = Reading::mm("1.3");
+        inputs.least_engagement = Reading::mm("6.7");
+        inputs.swing = Figure::new("0");
+    })
+    .unwrap();
+    assert_eq!(answer.width.hold, Hold::Bears, "{:?}", answer.width.first);
+}
+
 /// A doubt of 3 mm under 2 mm of clearance: the panel may not go in at all.
 #[test]
 fn doubt_larger_than_clearance() {
