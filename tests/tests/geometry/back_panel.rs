@@ -155,28 +155,29 @@ fn check(direction: &Direction, job: &Job, across: &Across) -> Result<(), TestCa
 /// Any size in the window neither binds nor comes short; a little outside of it one of the two fails.
 fn sizes_that_work(direction: &Direction, job: &Job, across: &Across) -> Result<(), TestCaseError> {
     let strain = job.strain_percent / 100.0;
-    let works = |size: f64| {
-        let bears = direction.least_overlap(size * (1.0 - strain)).iter().all(|overlap| *overlap >= job.least);
-        bears && direction.always_goes_in(size * (1.0 + strain))
+    // The room first: it is quicker to ask. Leeway above zero asks whether it nearly works, below zero whether well.
+    let works = |size: f64, leeway: f64| {
+        direction.always_goes_in(size * (1.0 + strain) - leeway)
+            && direction.least_overlap(size * (1.0 - strain)).iter().all(|overlap| *overlap >= job.least - leeway)
     };
     match across.works_mm {
         Some(window) => {
             let inside = window.from_mm + 0.01;
             if window.to_mm.is_none_or(|to_mm| to_mm > inside + 0.01) {
-                prop_assert!(works(inside), "{inside} should work: {window:?}");
+                prop_assert!(works(inside, NEAR_MM), "{inside} should work: {window:?}");
             }
             if window.from_mm > 0.01 {
-                prop_assert!(!works(window.from_mm - 0.01), "{window:?}");
+                prop_assert!(!works(window.from_mm - 0.01, -NEAR_MM), "{window:?}");
             }
             if let Some(to_mm) = window.to_mm {
-                prop_assert!(!works(to_mm + 0.01), "{window:?}");
+                prop_assert!(!works(to_mm + 0.01, -NEAR_MM), "{window:?}");
             }
         }
         None => {
             let longest = direction.opening.0 + 80.0;
-            for step in 0..200 {
-                let size = longest - 0.5 * f64::from(step);
-                prop_assert!(!works(size), "{size} works, the answer knows of none");
+            for step in 0..100 {
+                let size = longest - f64::from(step);
+                prop_assert!(!works(size, -NEAR_MM), "{size} works, the answer knows of none");
             }
         }
     }
@@ -244,7 +245,7 @@ proptest! {
         prop_assert!((answer.squareness.diagonal_mm - square).abs() < 1e-9, "{square}");
         let spare = best_turn_spare(&answer, &corners, groove, lean);
         // The turns are tried in steps, so a hair's breadth is left undecided.
-        if spare.abs() > 2e-3 {
+        if spare.abs() > 1e-2 {
             prop_assert_eq!(found.goes_in, spare > 0.0, "spare {}", spare);
         }
     }
