@@ -115,6 +115,8 @@ impl Bay {
             return (middle, self.deflection(middle));
         };
         let mut x = (low + high) / 2.0;
+        // At the deepest place the curve is level, so a place good to 1e-9 gives a sag good to the last digit.
+        let near_enough = self.length * 1e-9;
         for _ in 0..60 {
             let slope = self.slope(x);
             if slope > 0.0 {
@@ -123,13 +125,12 @@ impl Bay {
                 high = x
             }
             // Newton's step where it stays inside the bracket, else halve: the moment is the slope's change, sign turned.
-            let step = x + slope / self.moment(x);
-            let next = if step > low && step < high { step } else { (low + high) / 2.0 };
-            let settled = (next - x).abs() <= self.length * 1e-13;
-            x = next;
-            if settled {
+            let step = slope / self.moment(x);
+            if step.abs() <= near_enough {
                 break;
             }
+            let next = x + step;
+            x = if next > low && next < high { next } else { (low + high) / 2.0 };
         }
         (x, self.deflection(x))
     }
