@@ -3,6 +3,8 @@
 //! A card gives its fields, its picture and its reply; state, storage, recomputing and layout are written once, in
 //! `widgets/`. Adding a card is one file here, one in the calculation crate, one file of words, and one line in [`CARDS`].
 
+mod back_panel;
+mod bevelled_strips;
 mod convert;
 mod cup_hinge;
 mod shelf;
@@ -104,8 +106,13 @@ fn glance<C: CardView>(kept: &Kept, settings: &Settings) -> Glance {
 }
 
 /// Every card, in the order of the bench. The only place that knows them all.
-pub const CARDS: &[CardEntry] =
-    &[CardEntry::of::<convert::Convert>(), CardEntry::of::<shelf::Shelf>(), CardEntry::of::<cup_hinge::CupHinge>()];
+pub const CARDS: &[CardEntry] = &[
+    CardEntry::of::<convert::Convert>(),
+    CardEntry::of::<back_panel::BackPanel>(),
+    CardEntry::of::<bevelled_strips::BevelledStrips>(),
+    CardEntry::of::<shelf::Shelf>(),
+    CardEntry::of::<cup_hinge::CupHinge>(),
+];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static CardEntry> {
