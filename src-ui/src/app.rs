@@ -7,8 +7,8 @@ use crate::screens::bench::Bench;
 use crate::screens::settings::SettingsScreen;
 use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme};
 use crate::store::{Kept, StoreError, here};
-use crate::widgets::card_screen::Host;
-use crate::widgets::number_pad::NumberPad;
+use crate::widgets::card_screen::{CardScreen, Host};
+use crate::widgets::number_pad::number_pad;
 use crate::words::say;
 use yew::prelude::*;
 
@@ -192,7 +192,7 @@ fn Frame(props: &FrameProps) -> Html {
     let bench = |open: Option<AttrValue>| html! { <Bench kept={props.kept.clone()} revision={*revision} {open} /> };
     let screen = match (&route, open) {
         (Route::Settings, _) => html! { <SettingsScreen {pad} /> },
-        (Route::Card(_), Some(card)) => html! { <div class="card-place" key={card.slug}>{ (card.view)(&host) }</div> },
+        (Route::Card(_), Some(card)) => html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> },
         _ => bench(None),
     };
     let beside = (wide && open.is_some()).then(|| html! {
@@ -224,7 +224,7 @@ fn Frame(props: &FrameProps) -> Html {
                     <main id="main" tabindex="-1">{ screen }</main>
                 </div>
                 if pad && on_field {
-                    <NumberPad />
+                    { number_pad() }
                 } else {
                     <nav class="foot" aria-label={say("foot-title")}>
                         <a href="#/" aria-current={here(route == Route::Bench)}>{ say("bench-title") }</a>
@@ -232,7 +232,7 @@ fn Frame(props: &FrameProps) -> Html {
                     </nav>
                 }
             </div>
-            <crate::pictures::Patterns />
+            { crate::pictures::patterns() }
         </ContextProvider<SettingsHandle>>
     }
 }

@@ -3,7 +3,7 @@
 use crate::cards::{CARDS, CardEntry};
 use crate::route::Route;
 use crate::settings::SettingsHandle;
-use crate::show::draw;
+use crate::show::{Show, draw};
 use crate::store::Kept;
 use crate::words::say;
 use yew::prelude::*;
@@ -20,29 +20,32 @@ pub struct BenchProps {
 }
 
 fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&AttrValue>) -> Html {
-    let glance = (card.glance)(kept, settings);
+    let held = (card.open)(kept.get(&Kept::inputs_of(card.slug)).as_deref(), settings);
+    let drawn = held.draw(Show::of(settings));
     let current = open.is_some_and(|slug| slug == card.slug).then_some("page");
     html! {
         <li>
             <a class="bench-row" href={Route::to_card(card.slug)} aria-current={current} data-card={card.slug}>
-                <span class="bench-picture" aria-hidden="true">{ glance.picture }</span>
+                <span class="bench-picture" aria-hidden="true">{ for drawn.as_ref().map(|drawn| drawn.picture.clone()) }</span>
                 <span class="bench-words">
                     <strong class="bench-title">{ (card.title)() }</strong>
-                    <span class="bench-given">{ glance.given }</span>
-                    if let Some(reply) = &glance.reply {
-                        if let Some(line) = reply.main.first() {
+                    if let Some(drawn) = &drawn {
+                        <span class="bench-given">{ &drawn.given }</span>
+                        { for drawn.reply.main.first().map(|line| html! {
                             <span class="bench-answer">
                                 <span class="bench-main">{ draw(&line.shown.main) }</span>
                                 if !line.shown.other.is_empty() {
                                     <span class="bench-other">{ draw(&line.shown.other) }</span>
                                 }
                             </span>
-                        }
-                        if let Some(verdict) = &reply.verdict {
+                        }) }
+                        { for drawn.reply.verdict.as_ref().map(|verdict| html! {
                             <span class="bench-verdict" data-tone={verdict.tone.name()}>
                                 { verdict.tone.mark() }{ &verdict.words }
                             </span>
-                        }
+                        }) }
+                    } else {
+                        <span class="bench-given">{ say("glance-unfinished") }</span>
                     }
                 </span>
             </a>

@@ -123,8 +123,8 @@ fn button(drawn: AttrValue, key: Key, name: Option<AttrValue>, class: &'static s
     }
 }
 
-#[component]
-pub fn NumberPad() -> Html {
+/// The pad, under whatever field has the focus.
+pub fn number_pad() -> Html {
     // A press must not take the focus from the field it types into.
     let stay = |event: PointerEvent| event.prevent_default();
     let stay_mouse = |event: MouseEvent| event.prevent_default();
