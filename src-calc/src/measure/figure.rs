@@ -143,7 +143,7 @@ impl Figure {
         let scale = if unit.is_empty() {
             Ratio::ONE
         } else {
-            let lower = unit.to_lowercase();
+            let lower = unit.to_ascii_lowercase();
             let found = kind.units().iter().find(|(name, ..)| *name == lower);
             let (_, numerator, denominator) = found.ok_or_else(|| ReadError::UnknownFigureUnit {
                 word: rest.trim_end().to_owned(),

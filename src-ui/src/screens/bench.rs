@@ -8,18 +8,7 @@ use crate::store::Kept;
 use crate::words::say;
 use yew::prelude::*;
 
-#[derive(PartialEq, Properties)]
-pub struct BenchProps {
-    /// What is kept.
-    pub kept: Kept,
-    /// Counts up whenever something was kept, so that the rows are read again.
-    pub revision: u32,
-    /// The card that is open, if any.
-    #[prop_or_default]
-    pub open: Option<AttrValue>,
-}
-
-fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&AttrValue>) -> Html {
+fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
     let held = (card.open)(kept.get(&Kept::inputs_of(card.slug)).as_deref(), settings);
     let drawn = held.draw(Show::of(settings));
     let current = open.is_some_and(|slug| slug == card.slug).then_some("page");
@@ -53,12 +42,11 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&A
     }
 }
 
-#[component]
-pub fn Bench(props: &BenchProps) -> Html {
-    let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
+/// All cards; `open` is the slug of the one on the screen beside it.
+pub fn bench(kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
     html! {
         <nav class="bench" aria-label={say("bench-title")}>
-            <ul>{ for CARDS.iter().map(|card| row(card, &props.kept, &settings, props.open.as_ref())) }</ul>
+            <ul>{ for CARDS.iter().map(|card| row(card, kept, settings, open)) }</ul>
         </nav>
     }
 }

@@ -296,12 +296,7 @@ impl<C: CardView> Fields<C> {
     }
 
     /// Several readings, one a line; `refused` says what is wrong with single lines of an answer that stands without them.
-    pub fn lines(
-        &self,
-        id: &'static str,
-        lens: fn(&mut C::Inputs) -> &mut Vec<Reading>,
-        refused: &[String],
-    ) -> Html {
+    pub fn lines(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Vec<Reading>, refused: &[String]) -> Html {
         self.tools.lines(id, &self.now(lens), refused, reach::<C, _>(lens))
     }
 

@@ -3,7 +3,9 @@
 use crate::browser::{focus_next_field, focused};
 use crate::words::say;
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit};
+use web_sys::{
+    HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit,
+};
 use yew::prelude::*;
 
 /// What a key does.
