@@ -1,6 +1,6 @@
 //! What a person does on the page, and what they see there.
 
-use crate::fault::Outcome;
+use crate::fault::{Outcome, require};
 use crate::shell::Shell;
 use crate::wait::until;
 use serde::Deserialize;
@@ -57,6 +57,23 @@ const FIELD: &str = "
         focused: document.activeElement === field,
     };";
 
+/// Scrolls as a person does: until the element can be seen, wherever on the screen that is.
+const INTO_SIGHT: &str = "
+    const element = arguments[0];
+    const middle = () => { const box = element.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; };
+    for (const share of [0.5, 0.6, 0.7, 0.8, 0.9, 0.4, 0.3, 0.2, 0.1]) {
+        const holder = element.closest('dialog') ?? window;
+        holder.scrollBy({ top: middle()[1] - share * innerHeight, behavior: 'instant' });
+        const top = document.elementFromPoint(...middle());
+        if (top !== null && (element.contains(top) || top.contains(element))) break;
+    }";
+
+const COVERED: &str = "
+    const element = arguments[0];
+    const box = element.getBoundingClientRect();
+    const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+    return element.contains(top) ? null : top?.outerHTML.slice(0, 80) ?? 'the edge of the screen';";
+
 impl Shell {
     /// The card on the screen.
     ///
@@ -91,23 +108,25 @@ impl Shell {
         until(&format!("{id}: {what}"), async || self.field(id).await, holds).await
     }
 
-    /// An element, in the middle of the screen where nothing that sticks to an edge covers it.
+    /// An element, scrolled to where nothing that sticks to an edge of the screen covers it.
     ///
     /// # Errors
     /// When there is none.
     pub async fn element(&self, css: &str) -> Outcome<WebElement> {
         let element = self.session()?.find(By::Css(css)).await?;
-        self.ask::<()>("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", &[element.to_json()?])
-            .await?;
+        self.ask::<()>(INTO_SIGHT, &[element.to_json()?]).await?;
         Ok(element)
     }
 
-    /// Presses a button, link or label.
+    /// Presses a button, link or label with the pointer.
     ///
     /// # Errors
-    /// When there is none, or something covers it.
+    /// When there is none, or something else lies on top of it.
     pub async fn press(&self, css: &str) -> Outcome {
-        Ok(self.element(css).await?.click().await?)
+        let element = self.element(css).await?;
+        let covered: Option<String> = self.ask(COVERED, &[element.to_json()?]).await?;
+        require(covered.is_none(), || format!("{css} lies under {}", covered.unwrap_or_default()))?;
+        Ok(self.session()?.action_chain().move_to_element_center(&element).click().perform().await?)
     }
 
     /// How many elements there are.
@@ -166,9 +185,11 @@ impl Shell {
     /// When there is no such choice.
     pub async fn choose(&self, id: &str, index: usize) -> Outcome {
         if self.count(&format!("select#{id}")).await? == 0 {
-            return self.press(&format!("label[for='{id}-{index}']")).await;
+            let radio = format!("#{id}-{index}");
+            self.press(&radio).await?;
+            return self.shows(&format!("{radio}:checked")).await;
         }
-        self.press(&format!("select#{id} > option:nth-of-type({})", index + 1)).await
+        Ok(self.element(&format!("select#{id} > option:nth-of-type({})", index + 1)).await?.click().await?)
     }
 
     /// Opens a card from the bench.

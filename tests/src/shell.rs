@@ -33,7 +33,11 @@ pub struct Shell {
     driver: Driver,
     server: Option<Server>,
     home: TempDir,
+    letters_px: u32,
 }
+
+/// What browsers come with.
+const LETTERS_PX: u32 = 16;
 
 impl Shell {
     /// Starts the app for the first time on this device.
@@ -58,7 +62,7 @@ impl Shell {
         command.arg(format!("--port={port}"));
         let driver = Driver::start(command, port)?;
         let server = Some(Server::start(folder)?);
-        let mut shell = Self { kind: Kind::Browser, session: None, driver, server, home };
+        let mut shell = Self { kind: Kind::Browser, session: None, driver, server, home, letters_px: LETTERS_PX };
         shell.begin().await?;
         Ok(shell)
     }
@@ -78,7 +82,7 @@ impl Shell {
             command.env(name, home.path().join(folder));
         }
         let driver = Driver::start(command, port)?;
-        let mut shell = Self { kind: Kind::Window, session: None, driver, server: None, home };
+        let mut shell = Self { kind: Kind::Window, session: None, driver, server: None, home, letters_px: LETTERS_PX };
         shell.begin().await?;
         Ok(shell)
     }
@@ -90,6 +94,15 @@ impl Shell {
     pub async fn restart(&mut self) -> Outcome {
         self.end().await?;
         self.begin().await
+    }
+
+    /// Starts the browser anew with letters of another size, as a person sets it there: 32 px is 200 %.
+    ///
+    /// # Errors
+    /// When the app does not come up again.
+    pub async fn with_letters(&mut self, px: u32) -> Outcome {
+        self.letters_px = px;
+        self.restart().await
     }
 
     /// Ends the app; what it stood on goes with this value.
@@ -105,7 +118,7 @@ impl Shell {
 
     async fn begin(&mut self) -> Outcome {
         let wanted = match self.kind {
-            Kind::Browser => browser_wanted(self.home.path()),
+            Kind::Browser => browser_wanted(self.home.path(), self.letters_px),
             Kind::Window => json!({
                 "browserName": "wry",
                 "tauri:options": { "application": places::app()? },
@@ -199,12 +212,12 @@ impl Shell {
     }
 }
 
-fn browser_wanted(home: &Path) -> Value {
+fn browser_wanted(home: &Path, letters_px: u32) -> Value {
     let profile = format!("--user-data-dir={}", home.join("profile").display());
     json!({
         "browserName": "chrome",
         "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
-        "goog:chromeOptions": { "args": [
+        "goog:chromeOptions": { "prefs": { "webkit.webprefs.default_font_size": letters_px }, "args": [
             "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
             "--disable-background-networking", "--disable-component-update", "--disable-sync",
             "--hide-scrollbars", "--force-device-scale-factor=1", profile,

@@ -20,7 +20,8 @@ pub fn paper(name: AttrValue, height: f64, content: Html) -> Html {
 }
 
 /// Hatching for cut wood, kept once on the page for all pictures.
-pub fn patterns() -> Html {
+#[component]
+pub fn Patterns() -> Html {
     html! {
         <svg class="patterns" width="0" height="0" aria-hidden="true" focusable="false">
             <defs>

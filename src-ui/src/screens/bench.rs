@@ -3,38 +3,46 @@
 use crate::cards::{CARDS, CardEntry};
 use crate::route::Route;
 use crate::settings::SettingsHandle;
-use crate::show::{Show, draw};
+use crate::show::draw;
 use crate::store::Kept;
 use crate::words::say;
 use yew::prelude::*;
 
-fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
-    let held = (card.open)(kept.get(&Kept::inputs_of(card.slug)).as_deref(), settings);
-    let drawn = held.draw(Show::of(settings));
+#[derive(PartialEq, Properties)]
+pub struct BenchProps {
+    /// What is kept.
+    pub kept: Kept,
+    /// Counts up whenever something was kept, so that the rows are read again.
+    pub revision: u32,
+    /// The card that is open, if any.
+    #[prop_or_default]
+    pub open: Option<AttrValue>,
+}
+
+fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&AttrValue>) -> Html {
+    let glance = (card.glance)(kept, settings);
     let current = open.is_some_and(|slug| slug == card.slug).then_some("page");
     html! {
         <li>
             <a class="bench-row" href={Route::to_card(card.slug)} aria-current={current} data-card={card.slug}>
-                <span class="bench-picture" aria-hidden="true">{ for drawn.as_ref().map(|drawn| drawn.picture.clone()) }</span>
+                <span class="bench-picture" aria-hidden="true">{ glance.picture }</span>
                 <span class="bench-words">
                     <strong class="bench-title">{ (card.title)() }</strong>
-                    if let Some(drawn) = &drawn {
-                        <span class="bench-given">{ &drawn.given }</span>
-                        { for drawn.reply.main.first().map(|line| html! {
+                    <span class="bench-given">{ glance.given }</span>
+                    if let Some(reply) = &glance.reply {
+                        if let Some(line) = reply.main.first() {
                             <span class="bench-answer">
                                 <span class="bench-main">{ draw(&line.shown.main) }</span>
                                 if !line.shown.other.is_empty() {
                                     <span class="bench-other">{ draw(&line.shown.other) }</span>
                                 }
                             </span>
-                        }) }
-                        { for drawn.reply.verdict.as_ref().map(|verdict| html! {
+                        }
+                        if let Some(verdict) = &reply.verdict {
                             <span class="bench-verdict" data-tone={verdict.tone.name()}>
                                 { verdict.tone.mark() }{ &verdict.words }
                             </span>
-                        }) }
-                    } else {
-                        <span class="bench-given">{ say("glance-unfinished") }</span>
+                        }
                     }
                 </span>
             </a>
@@ -42,11 +50,12 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&s
     }
 }
 
-/// All cards; `open` is the slug of the one on the screen beside it.
-pub fn bench(kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
+#[component]
+pub fn Bench(props: &BenchProps) -> Html {
+    let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
     html! {
         <nav class="bench" aria-label={say("bench-title")}>
-            <ul>{ for CARDS.iter().map(|card| row(card, kept, settings, open)) }</ul>
+            <ul>{ for CARDS.iter().map(|card| row(card, &props.kept, &settings, props.open.as_ref())) }</ul>
         </nav>
     }
 }

@@ -3,9 +3,7 @@
 use crate::browser::{focus_next_field, focused};
 use crate::words::say;
 use wasm_bindgen::JsCast;
-use web_sys::{
-    HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit,
-};
+use web_sys::{HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit};
 use yew::prelude::*;
 
 /// What a key does.
@@ -125,8 +123,8 @@ fn button(drawn: AttrValue, key: Key, name: Option<AttrValue>, class: &'static s
     }
 }
 
-/// The pad, under whatever field has the focus.
-pub fn number_pad() -> Html {
+#[component]
+pub fn NumberPad() -> Html {
     // A press must not take the focus from the field it types into.
     let stay = |event: PointerEvent| event.prevent_default();
     let stay_mouse = |event: MouseEvent| event.prevent_default();

@@ -26,10 +26,10 @@ pub struct Case {
     pub source: &'static str,
     /// A field, a text that cannot be read in it, and words that its note has to have.
     pub bad: (&'static str, &'static str, &'static str),
-    /// A field, and the one that Enter goes on to.
-    pub enter: (&'static str, &'static str),
+    /// A field, and the one that Enter goes on to; a list has none, where Enter begins a line.
+    pub enter: Option<(&'static str, &'static str)>,
     /// A length, and what one arrow up and two arrows down from there make of it, on marks of 0.5 mm.
-    pub steps: (&'static str, &'static str, &'static str),
+    pub steps: Option<(&'static str, &'static str, &'static str)>,
 }
 
 use Act::{Choose, Type};
@@ -38,15 +38,16 @@ use Act::{Choose, Type};
 pub const CASES: &[Case] = &[
     Case {
         slug: "convert",
-        // 15 mm stands on the marks of 0.5 mm.
-        demo: &["15 mm"],
-        acts: &[Type("convert-readings", "333.3 mm")],
-        answer: &["333.5 mm"],
-        inches: &["13 1/8 inch"],
-        source: "handbook U-14 to 1/16 in; 333.3 lies 0.2 mm under 333.5 and 0.3 mm over 333",
+        // To sixteenths of an inch: 15 mm by handbook U-6; 23 5/8 in stands on one.
+        demo: &["9/16 inch", "23 5/8 inch"],
+        acts: &[Choose("convert-graduation", 5), Type("convert-readings", "37 mm")],
+        // The tool in hand is chosen on this card, so the system in use does not matter.
+        answer: &["1 29/64 inch"],
+        inches: &["1 29/64 inch"],
+        source: "handbook U-12 to 1/64 in",
         bad: ("convert-readings", "1,200", "decimal comma or a thousand"),
-        enter: ("", ""),
-        steps: ("", "", ""),
+        enter: None,
+        steps: None,
     },
     Case {
         slug: "back-panel",
@@ -58,8 +59,8 @@ pub const CASES: &[Case] = &[
         inches: &["34 1/2 inch", "28 9/16 inch"],
         source: "handbook P-7 for the width; 702 + 18 + 8 − 3 for the height",
         bad: ("back-panel-opening-width", "864 +", "missing at the end"),
-        enter: ("back-panel-opening-width", "back-panel-opening-height"),
-        steps: ("back-panel-clearance", "3.5", "2.5"),
+        enter: Some(("back-panel-opening-width", "back-panel-opening-height")),
+        steps: Some(("back-panel-clearance", "3.5", "2.5")),
     },
     Case {
         slug: "bevelled-strips",
@@ -77,8 +78,8 @@ pub const CASES: &[Case] = &[
         inches: &["6 strips", "1 9/16 inch"],
         source: "handbook R-1; the fence stands at the strip's width (handbook 6.4 a)",
         bad: ("bevelled-strips-board-width", "300 mmm", "not a unit of length"),
-        enter: ("bevelled-strips-board-width", "bevelled-strips-thickness"),
-        steps: ("bevelled-strips-board-width", "300.5", "299.5"),
+        enter: Some(("bevelled-strips-board-width", "bevelled-strips-thickness")),
+        steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
     },
     Case {
         slug: "shelf",
@@ -96,9 +97,9 @@ pub const CASES: &[Case] = &[
         answer: &["4.8 mm"],
         inches: &["0.189 inch"],
         source: "handbook B-6, long term",
-        bad: ("shelf-per-metre", "40 kgs", "not a unit for this"),
-        enter: ("shelf-span", "shelf-thickness"),
-        steps: ("shelf-depth", "300.5", "299.5"),
+        bad: ("shelf-depth", "300 kg", "not a unit of length"),
+        enter: Some(("shelf-span", "shelf-thickness")),
+        steps: Some(("shelf-depth", "300.5", "299.5")),
     },
     Case {
         slug: "cup-hinge",
@@ -114,8 +115,8 @@ pub const CASES: &[Case] = &[
         // 2.5/25.4 = 0.0984, nearest 2/16; 447/25.4 = 17.598, nearest 17 10/16; 1164/25.4 = 45.827, nearest 45 13/16.
         inches: &["1/8 inch", "17 5/8 × 45 13/16 inch"],
         source: "handbook H-2 and H-6",
-        bad: ("cup-hinge-constant", "15 / 2 mm", "divided by a length"),
-        enter: ("cup-hinge-cup-edge", "cup-hinge-constant"),
-        steps: ("cup-hinge-side", "18.5", "17.5"),
+        bad: ("cup-hinge-constant", "15 x", "One length at a time"),
+        enter: Some(("cup-hinge-cup-edge", "cup-hinge-constant")),
+        steps: Some(("cup-hinge-side", "18.5", "17.5")),
     },
 ];

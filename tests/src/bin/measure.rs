@@ -1,0 +1,257 @@
+//! Figures of the running app, a line of JSON each: `{"name": …, "value": …, "unit": …, "bar": …}`.
+//!
+//! **Keystroke to painted answer** begins at the key event's own time stamp, which the browser puts on it before any
+//! script runs, so that waiting in its queue counts. It ends once the frame in which the answer changed has been
+//! painted: a message posted from that frame's animation callback is delivered right after the frame's layout and
+//! paint. The browser's own Event Timing entries measure the same to the next presented frame, but round to 8 ms, which
+//! is too coarse for a bar of 16 ms; their 99th percentile is reported beside it as a check. Frames come every 16.7 ms,
+//! and the wait for the next one is part of both.
+//!
+//! **Second start** is a new browser on the same profile, with the server gone and the page's network switched off; the
+//! clock is the page's own, from the start of its navigation to the painted answer.
+//!
+//! **The window** is timed by the system's clock from the start of its process to the first answer seen by a look from
+//! outside every few milliseconds. It is a debug build, driven through its WebDriver.
+
+use scantling_tests::fault::{Fault, Outcome};
+use scantling_tests::scenarios::cards::CASES;
+use scantling_tests::shell::{Kind, Shell};
+use scantling_tests::wait::until;
+use scantling_tests::{places, scenarios::cards::Case};
+use serde::Deserialize;
+use serde_json::json;
+use std::fs;
+use std::path::Path;
+
+/// So many keys on each card.
+const KEYS: usize = 200;
+/// A phone's processor, next to a desk's.
+const SLOWER: u32 = 4;
+/// So many starts; the middle one is told.
+const STARTS: usize = 5;
+
+fn main() -> Outcome {
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
+    runtime.block_on(async {
+        keystrokes().await?;
+        second_start().await?;
+        window().await
+    })
+}
+
+fn tell(name: &str, value: f64, unit: &str, bar: Option<f64>) {
+    println!("{}", json!({ "name": name, "value": value, "unit": unit, "bar": bar }));
+}
+
+/// The value that so many per cent do not exceed, by the nearest rank.
+fn percentile(sorted: &[f64], per_cent: usize) -> f64 {
+    let rank = (sorted.len() * per_cent).div_ceil(100).max(1);
+    sorted.get(rank - 1).copied().unwrap_or(f64::NAN)
+}
+
+fn in_order(mut values: Vec<f64>) -> Vec<f64> {
+    values.sort_by(f64::total_cmp);
+    values
+}
+
+/// Notes for every key when it came and when the changed answer was painted.
+const WATCH: &str = "
+    const watch = window.watch = { begun: null, painted: [], presented: [] };
+    addEventListener('keydown', (event) => { watch.begun = event.timeStamp; }, { capture: true });
+    const port = new MessageChannel();
+    port.port1.onmessage = () => { watch.painted.push(performance.now() - watch.begun); watch.begun = null; };
+    let waiting = false;
+    new MutationObserver(() => {
+        if (watch.begun === null || waiting) return;
+        waiting = true;
+        requestAnimationFrame(() => { waiting = false; port.port2.postMessage(null); });
+    }).observe(document.querySelector('.answer-lines'), { subtree: true, childList: true, characterData: true, attributes: true });
+    new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) if (entry.name === 'keydown') watch.presented.push(entry.duration);
+    }).observe({ type: 'event', durationThreshold: 16 });";
+
+#[derive(Debug, Deserialize)]
+struct Watched {
+    painted: Vec<f64>,
+    presented: Vec<f64>,
+}
+
+/// A field of each card in which one more digit at the end changes the answer, and so does taking it back.
+const FIELDS: &[(&str, &str)] = &[
+    ("convert-readings", "333"),
+    ("back-panel-opening-width", "864"),
+    ("bevelled-strips-strip-width", "20"),
+    ("shelf-span", "900"),
+    ("cup-hinge-opening-width", "864"),
+];
+
+async fn keystrokes() -> Outcome {
+    let shell = &mut Shell::open(Kind::Browser).await?;
+    for (case, (id, text)) in CASES.iter().zip(FIELDS) {
+        let watched = keys_of(shell, case, id, text).await?;
+        let painted = in_order(watched.painted);
+        let name =
+            |what: &str| format!("{}: key to painted answer, {what}, processor {SLOWER} times slower", case.slug);
+        tell(&name("median"), percentile(&painted, 50), "ms", None);
+        tell(&name("99th percentile"), percentile(&painted, 99), "ms", Some(16.0));
+        // Those under the threshold of 16 ms have no entry: they count as that.
+        let mut presented = watched.presented;
+        presented.resize(KEYS.max(presented.len()), 16.0);
+        tell(&name("99th percentile as presented, to 8 ms"), percentile(&in_order(presented), 99), "ms", None);
+    }
+    shell.end().await
+}
+
+async fn keys_of(shell: &Shell, case: &Case, id: &str, text: &str) -> Outcome<Watched> {
+    shell.open_card(case.slug).await?;
+    shell.answers(case.demo).await?;
+    shell.type_into(id, text).await?;
+    shell.field_is(id, "typed", |field| field.value == text && field.focused).await?;
+    shell.slow_down(SLOWER).await?;
+    shell.ask::<()>(WATCH, &[]).await?;
+    for number in 0..KEYS {
+        let key = if number % 2 == 0 {
+            json!({ "key": "1", "code": "Digit1", "windowsVirtualKeyCode": 49, "text": "1" })
+        } else {
+            json!({ "key": "Backspace", "code": "Backspace", "windowsVirtualKeyCode": 8 })
+        };
+        for kind in ["keyDown", "keyUp"] {
+            let mut event = key.clone();
+            event["type"] = kind.into();
+            shell.tool("Input.dispatchKeyEvent", event).await?;
+        }
+        let look = async || shell.ask::<usize>("return window.watch.painted.length", &[]).await;
+        until(&format!("{}: the answer to key {number}", case.slug), look, |count| *count > number).await?;
+    }
+    shell.slow_down(1).await?;
+    shell.ask("return { painted: window.watch.painted, presented: window.watch.presented }", &[]).await
+}
+
+/// In every page before its own scripts: the time at which its first answer had been painted.
+const FIRST_ANSWER: &str = "
+    const port = new MessageChannel();
+    port.port1.onmessage = () => { window.firstAnswer = performance.now(); };
+    const watch = new MutationObserver(() => {
+        if (!document.querySelector('.answer-main')?.textContent.trim()) return;
+        watch.disconnect();
+        requestAnimationFrame(() => port.port2.postMessage(null));
+    });
+    watch.observe(document, { subtree: true, childList: true, characterData: true });";
+
+async fn second_start() -> Outcome {
+    let shell = &mut Shell::open(Kind::Browser).await?;
+    let look =
+        async || shell.ask::<bool>("return navigator.serviceWorker.controller?.state === 'activated'", &[]).await;
+    until("the worker in charge of the page", look, |there| *there).await?;
+    shell.server()?.switch_off();
+    for case in CASES {
+        let mut starts = Vec::new();
+        for _ in 0..STARTS {
+            shell.restart().await?;
+            shell.offline(true).await?;
+            shell.slow_down(SLOWER).await?;
+            shell.run_first(FIRST_ANSWER).await?;
+            shell.go_to(&format!("#/{}", case.slug)).await?;
+            let look = async || shell.ask::<Option<f64>>("return window.firstAnswer ?? null", &[]).await;
+            starts.extend(until("the first answer", look, Option::is_some).await?);
+        }
+        let name = format!("{}: second start, offline, to the answer, processor {SLOWER} times slower", case.slug);
+        tell(&name, percentile(&in_order(starts), 50), "ms", Some(1000.0));
+    }
+    shell.end().await
+}
+
+async fn window() -> Outcome {
+    if !Path::new("/proc/self/stat").exists() {
+        eprintln!("The window's figures are taken from /proc, which this system does not have.");
+        return Ok(());
+    }
+    let app = fs::canonicalize(places::app()?)?;
+    let (mut starts, mut own, mut all) = (Vec::new(), Vec::new(), Vec::new());
+    for _ in 0..STARTS {
+        let mut shell = Shell::open(Kind::Window).await?;
+        shell.shows(".bench-main").await?;
+        let seen = uptime()?;
+        let process = processes()?
+            .into_iter()
+            .find(|process| fs::canonicalize(format!("/proc/{}/exe", process.id)).is_ok_and(|path| path == app));
+        let process = process.ok_or_else(|| Fault::Wrong("the window's process is not to be found".to_owned()))?;
+        starts.push((seen - process.begun) * 1000.0);
+        let family = family(process.id)?;
+        own.push(memory_mb(process.id));
+        all.push(family.into_iter().map(memory_mb).sum());
+        shell.end().await?;
+    }
+    let middle = |values: Vec<f64>| percentile(&in_order(values), 50);
+    tell("window, debug build: process start to the bench's answers", middle(starts), "ms", None);
+    tell("window, debug build: memory of its own process", middle(own), "MB", None);
+    tell("window, debug build: memory with the web view's processes", middle(all), "MB", None);
+    Ok(())
+}
+
+/// A process as `/proc` has it.
+struct Process {
+    id: u32,
+    parent: u32,
+    /// Seconds after the system's start.
+    begun: f64,
+}
+
+/// `/proc` counts in hundredths of a second, whatever the kernel's own clock.
+const TICKS: f64 = 100.0;
+
+fn uptime() -> Outcome<f64> {
+    let text = fs::read_to_string("/proc/uptime")?;
+    Ok(text.split(' ').next().and_then(|seconds| seconds.parse().ok()).unwrap_or(f64::NAN))
+}
+
+fn processes() -> Outcome<Vec<Process>> {
+    let read = |id: u32| {
+        let text = fs::read_to_string(format!("/proc/{id}/stat")).ok()?;
+        // The name stands in brackets and may have spaces; the fields are counted after it, from the third.
+        let fields: Vec<&str> = text.rsplit_once(')')?.1.split_whitespace().collect();
+        Some(Process { id, parent: fields.get(1)?.parse().ok()?, begun: fields.get(19)?.parse::<f64>().ok()? / TICKS })
+    };
+    let ids = fs::read_dir("/proc")?.flatten().filter_map(|entry| entry.file_name().to_str()?.parse().ok());
+    Ok(ids.filter_map(read).collect())
+}
+
+/// A process and all that it has started.
+fn family(id: u32) -> Outcome<Vec<u32>> {
+    let all = processes()?;
+    let mut family = vec![id];
+    let mut at = 0;
+    while let Some(parent) = family.get(at).copied() {
+        family.extend(all.iter().filter(|process| process.parent == parent).map(|process| process.id));
+        at += 1;
+    }
+    Ok(family)
+}
+
+/// What a process has in memory; shared pages count in each.
+fn memory_mb(id: u32) -> f64 {
+    let status = fs::read_to_string(format!("/proc/{id}/status")).unwrap_or_default();
+    let line = status.lines().find_map(|line| line.strip_prefix("VmRSS:"));
+    let kilobytes: f64 = line.and_then(|line| line.split_whitespace().next()?.parse().ok()).unwrap_or(f64::NAN);
+    kilobytes * 1024.0 / 1e6
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn percentiles_are_by_the_nearest_rank() {
+        let values: Vec<f64> = (1..=200).map(f64::from).collect();
+        assert_eq!([50, 99, 100].map(|per_cent| percentile(&values, per_cent)), [100.0, 198.0, 200.0]);
+        assert!(percentile(&[], 50).is_nan());
+    }
+
+    #[test]
+    fn every_card_has_a_field_to_type_into() {
+        for (case, (id, _)) in CASES.iter().zip(FIELDS) {
+            assert!(id.starts_with(case.slug), "{id}");
+        }
+        assert_eq!(CASES.len(), FIELDS.len());
+    }
+}

@@ -1,0 +1,15 @@
+//! The web app in Chromium: the scenarios that both shells share, and what only a browser has or can show.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a test that cannot go on has failed")]
+
+mod accessibility;
+mod addresses;
+mod clipboard;
+mod layout;
+mod offline;
+mod origins;
+mod pictures;
+mod shared;
+mod storage;
+mod touch;
+mod version;

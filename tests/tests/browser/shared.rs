@@ -1,0 +1,49 @@
+//! The scenarios that both shells share.
+
+use scantling_tests::fault::Outcome;
+use scantling_tests::play::play;
+use scantling_tests::scenarios::card::whole_way;
+use scantling_tests::scenarios::cards::CASES;
+use scantling_tests::scenarios::settings;
+use scantling_tests::shell::Kind;
+
+fn card(slug: &str) -> Outcome {
+    let case = CASES.iter().find(|case| case.slug == slug).unwrap();
+    play(slug, Kind::Browser, async |shell| whole_way(shell, case).await)
+}
+
+#[test]
+fn convert() -> Outcome {
+    card("convert")
+}
+
+#[test]
+fn back_panel() -> Outcome {
+    card("back-panel")
+}
+
+#[test]
+fn bevelled_strips() -> Outcome {
+    card("bevelled-strips")
+}
+
+#[test]
+fn shelf() -> Outcome {
+    card("shelf")
+}
+
+#[test]
+fn cup_hinge() -> Outcome {
+    card("cup-hinge")
+}
+
+#[test]
+fn settings_are_there_after_a_restart() -> Outcome {
+    play("settings", Kind::Browser, async |shell| settings::are_kept(shell).await)
+}
+
+#[test]
+fn every_card_has_its_case() {
+    let slugs: Vec<&str> = CASES.iter().map(|case| case.slug).collect();
+    assert_eq!(slugs, scantling::cards::CARDS.iter().map(|card| card.slug).collect::<Vec<_>>());
+}

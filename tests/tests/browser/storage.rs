@@ -1,0 +1,71 @@
+//! A device that lost, damaged or refuses what is kept: the app says so, and works.
+
+use scantling_tests::fault::{Outcome, require, require_same};
+use scantling_tests::play::play;
+use scantling_tests::shell::Kind;
+
+#[test]
+fn damaged_inputs_give_the_demo_and_stay_out_of_the_way() -> Outcome {
+    play("damaged", Kind::Browser, async |shell| {
+        shell.open_card("back-panel").await?;
+        shell.type_into("back-panel-opening-width", "864").await?;
+        shell.answers(&["878 mm", "726 mm"]).await?;
+        shell.open_bench().await?;
+        let damage = "
+            const keys = Object.keys(localStorage).filter((key) => key.startsWith('scantling/'));
+            for (const key of keys) localStorage.setItem(key, localStorage.getItem(key).slice(0, -9) + '\\u0000{');
+            return keys.length;";
+        let damaged: usize = shell.ask(damage, &[]).await?;
+        require(damaged > 0, || "nothing was kept that could be damaged".to_owned())?;
+
+        shell.go_to("#/back-panel").await?;
+        shell.started().await?;
+        shell.answers(&["578 mm", "726 mm"]).await?;
+        shell.type_into("back-panel-opening-width", "864").await?;
+        shell.answers(&["878 mm", "726 mm"]).await?;
+        shell.go_to("#/back-panel").await?;
+        shell.started().await?;
+        shell.answers(&["878 mm", "726 mm"]).await.map(drop)
+    })
+}
+
+/// Fills what room the browser gives, to the last letter.
+const FILL: &str = "
+    let piece = 'x'.repeat(1 << 20);
+    for (let n = 0; piece.length > 0; n += 1) {
+        try { localStorage.setItem('filled-' + n, piece); } catch { piece = piece.slice(0, piece.length >> 1); }
+    }";
+
+#[test]
+fn a_full_device_says_so_and_answers_all_the_same() -> Outcome {
+    play("full", Kind::Browser, async |shell| {
+        shell.ask::<()>(FILL, &[]).await?;
+        shell.open_card("back-panel").await?;
+        require_same(&shell.count(".notice[role=alert]").await?, &0, "a notice before anything was typed")?;
+        shell.type_into("back-panel-opening-width", "864").await?;
+        shell.answers(&["878 mm", "726 mm"]).await?;
+        shell.shows(".notice[role=alert]").await?;
+        shell.keep_picture("full").await?;
+        shell.type_into("back-panel-opening-width", "964").await?;
+        shell.answers(&["978 mm", "726 mm"]).await?;
+        // On the bench it is there for as long as the app is open.
+        shell.open_bench().await?;
+        let figure = shell.text("main .bench-row[data-card='back-panel'] .bench-main").await?;
+        require_same(&figure.as_deref(), &Some("978 mm"), "the bench")
+    })
+}
+
+#[test]
+fn a_device_that_keeps_nothing_says_so_and_answers_all_the_same() -> Outcome {
+    play("blocked", Kind::Browser, async |shell| {
+        shell
+            .run_first("Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('', 'SecurityError'); } });")
+            .await?;
+        shell.go_to("#/back-panel").await?;
+        shell.started().await?;
+        shell.shows(".notice[role=alert]").await?;
+        shell.answers(&["578 mm", "726 mm"]).await?;
+        shell.type_into("back-panel-opening-width", "864").await?;
+        shell.answers(&["878 mm", "726 mm"]).await.map(drop)
+    })
+}
