@@ -81,7 +81,9 @@ impl Kept {
         self.with(|database| {
             match value {
                 Some(value) => database
-                    .prepare_cached("INSERT INTO kept (key, value) VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = ?2")?
+                    .prepare_cached(
+                        "INSERT INTO kept (key, value) VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = ?2",
+                    )?
                     .execute((key, value))?,
                 None => database.prepare_cached("DELETE FROM kept WHERE key = ?1")?.execute((key,))?,
             };

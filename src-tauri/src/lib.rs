@@ -44,9 +44,8 @@ fn open(app: &App) -> tauri::Result<()> {
     // The plug-in joins this to its own folder; an absolute path takes its place.
     let size = folder.join("window.json").display().to_string();
     let remember = StateFlags::SIZE | StateFlags::MAXIMIZED;
-    app.handle().plugin(
-        tauri_plugin_window_state::Builder::default().with_filename(size).with_state_flags(remember).build(),
-    )?;
+    app.handle()
+        .plugin(tauri_plugin_window_state::Builder::default().with_filename(size).with_state_flags(remember).build())?;
     for window in &app.config().app.windows {
         WebviewWindowBuilder::from_config(app, window)?.on_navigation(is_own).build()?;
     }

@@ -3,12 +3,12 @@
 use crate::browser::{Listener, focused, media};
 use crate::cards::card;
 use crate::route::{Route, use_route};
-use crate::screens::bench::Bench;
-use crate::screens::settings::SettingsScreen;
+use crate::screens::bench::bench;
+use crate::screens::settings::settings_screen;
 use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme};
 use crate::store::{Kept, StoreError, here};
-use crate::widgets::card_screen::Host;
-use crate::widgets::number_pad::NumberPad;
+use crate::widgets::card_screen::{CardScreen, Host};
+use crate::widgets::number_pad::number_pad;
 use crate::words::say;
 use yew::prelude::*;
 
@@ -46,8 +46,8 @@ fn use_media(query: &'static str) -> bool {
     {
         let holds = holds.clone();
         use_effect_with((), move |()| {
-            let resized = web_sys::window()
-                .map(|window| Listener::on(&window, "resize", move |_| holds.set(media(query))));
+            let resized =
+                web_sys::window().map(|window| Listener::on(&window, "resize", move |_| holds.set(media(query))));
             move || drop(resized)
         });
     }
@@ -148,19 +148,14 @@ fn unit_switch(settings: &SettingsHandle) -> Html {
 #[component]
 fn Frame(props: &FrameProps) -> Html {
     let trouble = use_state_eq(|| props.trouble.clone());
-    let revision = use_state_eq(|| 0u32);
     let ontrouble = {
         let trouble = trouble.clone();
         use_callback((), move |error: StoreError, ()| trouble.set(Some(error)))
     };
     let onkept = {
-        // Counted beside the state: the callback is made once and must not count from an old value.
-        let (revision, count) = (revision.clone(), use_mut_ref(|| 0u32));
-        use_callback((), move |(), ()| {
-            let next = count.borrow().wrapping_add(1);
-            count.replace(next);
-            revision.set(next);
-        })
+        // The bench reads what is kept whenever it is drawn: drawing it anew is enough.
+        let again = use_force_update();
+        use_callback((), move |(), ()| again.force_update())
     };
     let settings = use_settings(&props.kept, &ontrouble);
     let route = use_route();
@@ -189,14 +184,15 @@ fn Frame(props: &FrameProps) -> Html {
             document.set_title(&format!("{title} · Scantling"));
         }
     });
-    let bench = |open: Option<AttrValue>| html! { <Bench kept={props.kept.clone()} revision={*revision} {open} /> };
     let screen = match (&route, open) {
-        (Route::Settings, _) => html! { <SettingsScreen {pad} /> },
-        (Route::Card(_), Some(card)) => html! { <div class="card-place" key={card.slug}>{ (card.view)(&host) }</div> },
-        _ => bench(None),
+        (Route::Settings, _) => settings_screen(&settings, pad),
+        (Route::Card(_), Some(card)) => {
+            html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> }
+        }
+        _ => bench(&props.kept, &settings, None),
     };
     let beside = (wide && open.is_some()).then(|| html! {
-        <aside class="beside" aria-label={say("bench-title")}>{ bench(open.map(|card| card.slug.into())) }</aside>
+        <aside class="beside" aria-label={say("bench-title")}>{ bench(&props.kept, &settings, open.map(|card| card.slug)) }</aside>
     });
     let here = |at: bool| at.then_some("page");
     html! {
@@ -224,7 +220,7 @@ fn Frame(props: &FrameProps) -> Html {
                     <main id="main" tabindex="-1">{ screen }</main>
                 </div>
                 if pad && on_field {
-                    <NumberPad />
+                    { number_pad() }
                 } else {
                     <nav class="foot" aria-label={say("foot-title")}>
                         <a href="#/" aria-current={here(route == Route::Bench)}>{ say("bench-title") }</a>
@@ -232,7 +228,7 @@ fn Frame(props: &FrameProps) -> Html {
                     </nav>
                 }
             </div>
-            <crate::pictures::Patterns />
+            { crate::pictures::patterns() }
         </ContextProvider<SettingsHandle>>
     }
 }

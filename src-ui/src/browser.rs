@@ -38,10 +38,7 @@ impl Later {
         let callback = Closure::new(call);
         let handle = web_sys::window().and_then(|window| {
             window
-                .set_timeout_with_callback_and_timeout_and_arguments_0(
-                    callback.as_ref().unchecked_ref(),
-                    milliseconds,
-                )
+                .set_timeout_with_callback_and_timeout_and_arguments_0(callback.as_ref().unchecked_ref(), milliseconds)
                 .ok()
         });
         Self { handle, _callback: callback }

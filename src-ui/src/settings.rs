@@ -148,11 +148,8 @@ pub fn step(reading: &Reading, marks: i64, settings: &Settings) -> Option<Readin
     let towards = if marks > 0 { Rounding::NotOver } else { Rounding::NotUnder };
     let mark = graduation.round(length, towards).ok()?.value;
     let next = mark.plus(graduation.step().times(marks, 1).ok()?).ok()?;
-    let (style, suffix) = if imperial {
-        (scantling::measure::Style::Inches, " in")
-    } else {
-        (scantling::measure::Style::Mm, " mm")
-    };
+    let (style, suffix) =
+        if imperial { (scantling::measure::Style::Inches, " in") } else { (scantling::measure::Style::Mm, " mm") };
     let text = next.show(style);
     let bare = if imperial { Unit::In } else { Unit::Mm };
     Some(Reading::new(text.strip_suffix(suffix).unwrap_or(&text), bare))

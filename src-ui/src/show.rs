@@ -60,7 +60,11 @@ impl Shown {
 
     /// As text, to copy: `30 9/16 in (776 mm)`.
     pub fn plain(&self) -> String {
-        if self.other.is_empty() { plain(&self.main) } else { format!("{} ({})", plain(&self.main), plain(&self.other)) }
+        if self.other.is_empty() {
+            plain(&self.main)
+        } else {
+            format!("{} ({})", plain(&self.main), plain(&self.other))
+        }
     }
 
     /// Several lengths in one line, such as width and height.
@@ -70,7 +74,8 @@ impl Shown {
             for (into, from) in [(&mut whole.main, piece.main), (&mut whole.other, piece.other)] {
                 if !into.is_empty() {
                     // One unit at the end is enough for the whole line.
-                    if matches!((into.last(), from.last()), (Some(Part::Unit(a, _)), Some(Part::Unit(b, _))) if a == b) {
+                    if matches!((into.last(), from.last()), (Some(Part::Unit(a, _)), Some(Part::Unit(b, _))) if a == b)
+                    {
                         into.pop();
                     }
                     into.push(Part::Text(between.into()));

@@ -10,7 +10,15 @@ use std::process::Command;
 pub(crate) const BROWSER: Target = Target {
     name: "wasm32-unknown-unknown",
     std_parts: "std,panic_abort",
-    settings: &[("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", "wasm-ld")],
+    settings: &[
+        ("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", "wasm-ld"),
+        // The page travels to phones: a standard library built for size, and no texts for panics that nobody reads.
+        ("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size"),
+        (
+            "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS",
+            "-Zunstable-options -Cpanic=immediate-abort -Zlocation-detail=none -Zfmt-debug=none",
+        ),
+    ],
 };
 
 /// Phones with Android.

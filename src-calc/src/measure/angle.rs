@@ -40,7 +40,7 @@ impl Angle {
         loop {
             let Token { at, .. } = parser.peek();
             let exact = |error| ReadError::Exact { error, at };
-            let Some((value, whole)) = parser.number()? else { return Err(parser.number_missing()) };
+            let Some((value, whole)) = parser.number()? else { return Err(misplaced(&parser)) };
             let unit = match parser.peek().kind {
                 Kind::Degree => 0,
                 Kind::Word(word) if ["deg", "degree", "degrees"].iter().any(|name| word.eq_ignore_ascii_case(name)) => {
@@ -50,7 +50,7 @@ impl Angle {
                 Kind::Strokes => 2,
                 Kind::End if next_unit == 0 => 0,
                 Kind::End => return Err(ReadError::AngleParts { at }),
-                _ => return Err(parser.out_of_place()),
+                _ => return Err(misplaced(&parser)),
             };
             if unit < next_unit || (unit > 0 && value >= Ratio::whole(60)) {
                 return Err(ReadError::AngleParts { at });
@@ -93,6 +93,19 @@ impl Angle {
     /// The tangent.
     pub fn tan(self) -> f64 {
         self.degrees().to_radians().tan()
+    }
+}
+
+/// What is wrong with a token that belongs in no angle.
+fn misplaced(parser: &Parser<'_>) -> ReadError {
+    let Token { kind, at, .. } = parser.peek();
+    match kind {
+        Kind::Word(word) => ReadError::NotInAngle { word: word.to_owned(), at },
+        Kind::Stray(found) => ReadError::NotInAngle { word: found.to_string(), at },
+        Kind::End | Kind::Stroke | Kind::Strokes | Kind::Degree | Kind::Minus { .. } | Kind::Plus => {
+            parser.number_missing()
+        }
+        _ => parser.out_of_place(),
     }
 }
 
@@ -144,5 +157,70 @@ impl AngleReading {
 impl From<&str> for AngleReading {
     fn from(typed: &str) -> Self {
         Self::new(typed)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Angle, AngleReading};
+
+    #[test]
+    fn reads_angles_as_people_write_them() {
+        for (typed, want, source) in [
+            ("22.5", "22.5°", "as typed"),
+            ("22,5", "22.5°", "comma"),
+            ("22 1/2", "22.5°", "1/2 = 0.5"),
+            ("22½°", "22.5°", "1/2 = 0.5"),
+            ("45°", "45°", "as typed"),
+            ("45 deg", "45°", "a word for the sign"),
+            ("22°30'", "22.5°", "30/60"),
+            ("22° 30′", "22.5°", "30/60"),
+            ("22° 30' 36\"", "22.51°", "30/60 + 36/3600"),
+            ("0° 20'", "1/3°", "20/60 has no end as a decimal"),
+            ("-7.5°", "-7.5°", "sign"),
+            ("-22°30'", "-22.5°", "the sign is that of the whole"),
+            ("30'", "0.5°", "minutes alone"),
+            ("", "0: Give an angle in degrees, such as 22.5 or 22°30'.", "our wording"),
+            (
+                "22°75'",
+                "3: Write an angle as 22.5, 22 1/2 or 22°30': whole degrees first, then minutes and seconds below 60.",
+                "",
+            ),
+            (
+                "22.5°30'",
+                "0: Write an angle as 22.5, 22 1/2 or 22°30': whole degrees first, then minutes and seconds below 60.",
+                "",
+            ),
+            (
+                "22°30",
+                "3: Write an angle as 22.5, 22 1/2 or 22°30': whole degrees first, then minutes and seconds below 60.",
+                "",
+            ),
+            (
+                "30'22°",
+                "3: Write an angle as 22.5, 22 1/2 or 22°30': whole degrees first, then minutes and seconds below 60.",
+                "",
+            ),
+            ("22°-", "3: A number is missing before “-”.", ""),
+            ("°", "0: A number is missing before “°”.", ""),
+            ("45 $", "3: “$” does not belong in an angle. Write it in degrees, such as 22.5 or 22°30'.", ""),
+            ("five", "0: “five” does not belong in an angle. Write it in degrees, such as 22.5 or 22°30'.", ""),
+            ("45 mm", "3: “mm” does not belong in an angle. Write it in degrees, such as 22.5 or 22°30'.", ""),
+        ] {
+            let got = match AngleReading::from(typed).angle() {
+                Ok(angle) => angle.to_string(),
+                Err(error) => format!("{}: {error}", error.at()),
+            };
+            assert_eq!(got, want, "typed {typed:?}; source: {source}");
+        }
+    }
+
+    #[test]
+    fn sines_are_those_of_degrees() {
+        // The sides of the half square and of the half triangle.
+        let near = |got: f64, want: f64| (got - want).abs() < 1e-12;
+        let [right, third] = [45, 30].map(|degrees| Angle::new(degrees, 1).unwrap());
+        assert!(near(right.tan(), 1.0) && near(right.sin(), 0.5_f64.sqrt()) && near(third.sin(), 0.5));
+        assert!(near(third.cos(), 0.75_f64.sqrt()));
     }
 }

@@ -1,6 +1,6 @@
 //! Figures that are no lengths: a mass, a stress, a percentage.
 
-use super::reading::{Kind, Parser};
+use super::reading::{Kind, Parser, Token};
 use super::unit::Unit;
 use super::{Ratio, ReadError};
 use serde::{Deserialize, Deserializer, Serialize, de};
@@ -130,13 +130,20 @@ impl Figure {
         }
         let start = parser.peek().at;
         let negative = parser.sign()?;
-        let Some((number, _)) = parser.number()? else { return Err(parser.number_missing()) };
+        let Some((number, _)) = parser.number()? else {
+            let Token { kind, at, .. } = parser.peek();
+            return Err(match kind {
+                Kind::Word(word) => ReadError::NotInFigure { word: word.to_owned(), at },
+                Kind::Stray(found) => ReadError::NotInFigure { word: found.to_string(), at },
+                _ => parser.number_missing(),
+            });
+        };
         let (rest, at) = parser.rest();
         let unit = rest.split_whitespace().collect::<String>();
         let scale = if unit.is_empty() {
             Ratio::ONE
         } else {
-            let lower = unit.to_lowercase();
+            let lower = unit.to_ascii_lowercase();
             let found = kind.units().iter().find(|(name, ..)| *name == lower);
             let (_, numerator, denominator) = found.ok_or_else(|| ReadError::UnknownFigureUnit {
                 word: rest.trim_end().to_owned(),
@@ -189,5 +196,68 @@ impl de::Visitor<'_> for Shape {
 
     fn visit_f64<E: de::Error>(self, number: f64) -> Result<Figure, E> {
         Ok(Figure::new(number.to_string()))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Figure, FigureKind};
+
+    /// To the last bit or two: the units are exact, so only the way to the float is left.
+    #[expect(clippy::float_arithmetic, reason = "figures are floats once they are read")]
+    fn agrees(got: f64, want: f64) -> bool {
+        (got - want).abs() <= want.abs() * 2.0 * f64::EPSILON
+    }
+
+    #[test]
+    fn reads_figures_in_their_units() {
+        for (kind, typed, want, source) in [
+            (FigureKind::Mass, "10", 10.0, "bare is kg"),
+            (FigureKind::Mass, "12,5 kg", 12.5, "comma"),
+            (FigureKind::Mass, "250 g", 0.25, ""),
+            (FigureKind::Mass, "1 lb", 0.453_592_37, "agreement of 1959"),
+            (FigureKind::Mass, "8 oz", 0.226_796_185, "half a pound"),
+            (FigureKind::Mass, "1 1/2 LB", 0.680_388_555, "1.5 × 0.453 592 37"),
+            (FigureKind::MassPerLength, "20 lb/ft", 29.763_278_871_391_077, "20 × 0.453 592 37 / 0.3048"),
+            (FigureKind::MassPerLength, "25 kg / m", 25.0, "spaces"),
+            (FigureKind::Stress, "2200", 2200.0, "bare is MPa"),
+            (FigureKind::Stress, "10.1 GPa", 10_100.0, ""),
+            (FigureKind::Stress, "1000000 psi", 6_894.757_293_168_361, "4.448 221 615 260 5 N over 645.16 mm²"),
+            (FigureKind::Stress, "1 Mpsi", 6_894.757_293_168_361, "the same"),
+            (FigureKind::Density, "1 lb/ft3", 16.018_463_373_960_14, "0.453 592 37 / 0.3048³"),
+            (FigureKind::Density, "0,72 g/cm³", 720.0, ""),
+            (FigureKind::Percent, "8 %", 8.0, ""),
+            (FigureKind::Number, "-1/4", -0.25, ""),
+            (FigureKind::Count, "3", 3.0, ""),
+            (FigureKind::Count, "6/2", 3.0, "whole all the same"),
+        ] {
+            let got = Figure::from(typed).value(kind).unwrap();
+            assert!(agrees(got, want), "{kind:?} {typed:?}: {got} is not {want}; source: {source}");
+        }
+    }
+
+    #[test]
+    fn says_what_is_wrong_and_where() {
+        for (kind, typed, want) in [
+            (FigureKind::Mass, " ", "0: Give a figure, such as 12.5."),
+            (FigureKind::Mass, "10 stone", "3: “stone” is not a unit for this. kg, g, lb and oz are."),
+            (FigureKind::Number, "10 kg", "3: “kg” is not a unit for this. This is a plain number."),
+            (FigureKind::Mass, "2 * 3", "2: “* 3” is not a unit for this. kg, g, lb and oz are."),
+            (FigureKind::Mass, "kg", "0: “kg” does not belong before the number. Write a figure, such as 12.5."),
+            (FigureKind::Mass, "1,200", "0: Is 1,200 a decimal comma or a thousand? Write 1.2 or 1200."),
+            (FigureKind::Count, "2.5", "0: A whole number is wanted here, zero or more."),
+            (FigureKind::Count, "-2", "0: A whole number is wanted here, zero or more."),
+        ] {
+            let error = Figure::from(typed).value(kind).unwrap_err();
+            assert_eq!(format!("{}: {error}", error.at()), want, "{kind:?} {typed:?}");
+        }
+    }
+
+    #[test]
+    fn reads_json_numbers_too() {
+        for (json, typed) in [("\"12,5\"", "12,5"), ("12.5", "12.5"), ("-3", "-3"), ("3", "3")] {
+            assert_eq!(serde_json::from_str::<Figure>(json).unwrap(), Figure::from(typed));
+        }
+        assert!(serde_json::from_str::<Figure>("null").is_err());
     }
 }

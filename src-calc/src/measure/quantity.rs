@@ -208,7 +208,8 @@ fn write_three_figures(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
     if exponent >= 2 {
         let step = 10_f64.powi(exponent - 2);
         let rounded = (value / step).round() * step;
-        return write!(f, "{rounded:.0}");
+        // The very largest would round up past all floats.
+        return write!(f, "{:.0}", if rounded.is_finite() { rounded } else { value });
     }
     let places = (2 - exponent).clamp(0, 12) as usize;
     let text = format!("{value:.places$}");
@@ -227,5 +228,58 @@ impl Serialize for Quantity {
             Self::Length(length) => length.serialize(serializer),
             Self::Estimate { value, unit } => Estimate { value, unit }.serialize(serializer),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Quantity;
+    use crate::measure::{Angle, Length, Reading};
+
+    #[test]
+    fn shows_lengths_in_both_units() {
+        for (typed, want) in [
+            ("18 mm", "18 mm (≈ 45/64 in)"),
+            ("3/4 in", "19.05 mm (3/4 in)"),
+            ("1/64 in", "≈ 0.397 mm (1/64 in)"),
+            ("1/3 mm", "≈ 0.333 mm (≈ 1/64 in)"),
+            ("-18 mm", "-18 mm (≈ -45/64 in)"),
+            ("0", "0 mm (0 in)"),
+            ("2440", "2440 mm (≈ 96 1/16 in)"),
+        ] {
+            let length = Reading::mm(typed).length().unwrap();
+            assert_eq!(Quantity::from(length).to_string(), want);
+        }
+    }
+
+    #[test]
+    fn shows_estimates_to_three_figures() {
+        for (quantity, want) in [
+            (Quantity::mm(2.340_864), "2.34 mm"),
+            (Quantity::mm(0.005_416_09), "0.00542 mm"),
+            (Quantity::n_per_mm(0.291_878), "0.292 N/mm"),
+            (Quantity::mpa(6_894.757), "6890 MPa"),
+            (Quantity::mpa(0.999_9), "1 MPa"),
+            (Quantity::mpa(999.9), "1000 MPa"),
+            (Quantity::kg(38.579), "38.6 kg"),
+            (Quantity::newtons(-833.57), "-834 N"),
+            (Quantity::number(0.0), "0"),
+            (Quantity::number(-0.0), "0"),
+            (Quantity::number(f64::NAN), "no number"),
+            (Quantity::number(1e-300), "0"),
+            (Quantity::count(1511), "1511"),
+            (Quantity::percent(12.0), "12 %"),
+            (Angle::new(45, 2).unwrap().into(), "22.5°"),
+        ] {
+            assert_eq!(quantity.to_string(), want);
+        }
+        assert_eq!(Quantity::number(f64::MAX).to_string().len(), 309, "1.8 × 10³⁰⁸ in full");
+    }
+
+    #[test]
+    fn crosses_as_text_or_as_number_with_unit() {
+        let json = |quantity| serde_json::to_string(&quantity).unwrap();
+        assert_eq!(json(Quantity::from(Length::mm(1, 3).unwrap())), "\"1/3 mm\"");
+        assert_eq!(json(Quantity::n_per_mm(0.5)), "{\"value\":0.5,\"unit\":\"N/mm\"}");
     }
 }

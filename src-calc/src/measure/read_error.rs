@@ -186,6 +186,22 @@ pub enum ReadError {
         /// Where the part starts.
         at: usize,
     },
+    /// A word or a unit of length in an angle.
+    #[error("“{word}” does not belong in an angle. Write it in degrees, such as 22.5 or 22°30'.")]
+    NotInAngle {
+        /// The word as typed.
+        word: String,
+        /// Where it starts.
+        at: usize,
+    },
+    /// A figure that starts with its unit, or with any other word.
+    #[error("“{word}” does not belong before the number. Write a figure, such as 12.5.")]
+    NotInFigure {
+        /// The word as typed.
+        word: String,
+        /// Where it starts.
+        at: usize,
+    },
     /// A unit that this figure is not measured in.
     #[error("“{word}” is not a unit for this. {accepted}")]
     UnknownFigureUnit {
@@ -241,6 +257,8 @@ impl ReadError {
             | Self::ToleranceMisplaced { at }
             | Self::ToleranceNegative { at }
             | Self::AngleParts { at }
+            | Self::NotInAngle { at, .. }
+            | Self::NotInFigure { at, .. }
             | Self::UnknownFigureUnit { at, .. }
             | Self::NotWhole { at }
             | Self::Exact { at, .. } => *at,

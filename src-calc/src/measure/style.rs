@@ -136,3 +136,34 @@ fn decimal((whole, numerator, denominator): (u64, u64, u64)) -> String {
     }
     mixed(whole, numerator, denominator)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{InchParts, Style};
+    use crate::measure::{Length, Reading};
+
+    #[test]
+    fn writes_every_style() {
+        // Each row by hand from 1 in = 25.4 mm.
+        for (typed, want) in [
+            ("27 1/2 in", ["2' 3 1/2\"", "27 1/2 in", "27.5 in", "698.5 mm", "69.85 cm", "0.6985 m"]),
+            ("15 mm", ["75/127\"", "75/127 in", "75/127 in", "15 mm", "1.5 cm", "0.015 m"]),
+            ("1 ft", ["1' 0\"", "12 in", "12 in", "304.8 mm", "30.48 cm", "0.3048 m"]),
+            ("-1/3 in", ["-1/3\"", "-1/3 in", "-1/3 in", "-8 7/15 mm", "-127/150 cm", "-127/15000 m"]),
+            ("96 1/16 in", ["8' 0 1/16\"", "96 1/16 in", "96.0625 in", "2439.9875 mm", "243.99875 cm", "2.4399875 m"]),
+            ("0", ["0\"", "0 in", "0 in", "0 mm", "0 cm", "0 m"]),
+        ] {
+            let length = Reading::mm(typed).length().unwrap();
+            let got: Vec<_> = Style::ALL.iter().map(|style| length.show(*style)).collect();
+            assert_eq!(got, want, "{typed}");
+        }
+    }
+
+    #[test]
+    fn splits_inches_for_print() {
+        let parts = |n, d| Length::inches(n, d).unwrap().inch_parts();
+        let want = InchParts { negative: true, whole: 23, numerator: 5, denominator: 8 };
+        assert_eq!(parts(-189, 8), want);
+        assert_eq!(parts(3, 1), InchParts { negative: false, whole: 3, numerator: 0, denominator: 1 });
+    }
+}

@@ -130,7 +130,8 @@ fn pieces(answer: &Answer, show: Show) -> Option<Group> {
         lines.push(Line::new(say("back-panel-left-over"), show.length(pieces.left_over)));
     }
     if pieces.sliver {
-        lines.push(Line::new(say("back-panel-sliver"), Shown::words(say("back-panel-sliver-advice"))).toned(Tone::Mind));
+        lines
+            .push(Line::new(say("back-panel-sliver"), Shown::words(say("back-panel-sliver-advice"))).toned(Tone::Mind));
     }
     Some(Group { title: say("back-panel-pieces"), lines })
 }

@@ -114,7 +114,8 @@ fn picture(answer: &Answer, show: Show) -> Html {
     let (left, right) = (scale.x(0.0), scale.x(width));
     let (bottom, top) = (scale.y(0.0), scale.y(thickness));
     let fence = section.strips.first().map(|strip| {
-        let shown = answer.passes.iter().find(|pass| pass.cut == Cut::Strip).map_or(answer.fence_mm, |pass| pass.fence_mm);
+        let shown =
+            answer.passes.iter().find(|pass| pass.cut == Cut::Strip).map_or(answer.fence_mm, |pass| pass.fence_mm);
         let from = scale.x(strip[0][0]);
         across(from, from + scale.length(shown), top - 14.0, crate::show::plain(&show.length_mm(shown).main))
     });
@@ -144,10 +145,8 @@ fn picture(answer: &Answer, show: Show) -> Html {
 
 fn verdict(answer: &Answer, show: Show) -> Verdict {
     if answer.missing > 0 {
-        let words = say_with(
-            "bevelled-strips-missing",
-            [("missing", answer.missing.into()), ("boards", answer.boards.into())],
-        );
+        let words =
+            say_with("bevelled-strips-missing", [("missing", answer.missing.into()), ("boards", answer.boards.into())]);
         return Verdict { tone: Tone::Over, words };
     }
     let left = crate::show::plain(&show.length_mm(answer.left_mm.max(0.0)).main);

@@ -63,7 +63,8 @@ fn ladder(line: &Converted, title: AttrValue) -> Group {
             (false, _) => "convert-sold-over",
         };
         let cost = say_with(key, [("mm", by.into())]);
-        let also: Vec<String> = sold.also.iter().map(|name| plain(&crate::show::inch_parts(name.inch_parts()))).collect();
+        let also: Vec<String> =
+            sold.also.iter().map(|name| plain(&crate::show::inch_parts(name.inch_parts()))).collect();
         let cost = if also.is_empty() {
             cost
         } else {
@@ -172,7 +173,13 @@ impl CardView for Convert {
             .filter_map(|line| match line {
                 LineOutcome::Refused { index, problem } => {
                     let number = (index + 1).to_string();
-                    Some(say_with("convert-line-refused", [("number", number.into()), ("problem", problem.to_string().into())]).to_string())
+                    Some(
+                        say_with(
+                            "convert-line-refused",
+                            [("number", number.into()), ("problem", problem.to_string().into())],
+                        )
+                        .to_string(),
+                    )
                 }
                 LineOutcome::Read(_) => None,
             })

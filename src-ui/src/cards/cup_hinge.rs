@@ -7,9 +7,7 @@ use crate::show::{Show, Shown, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
 use crate::words::{say, say_with};
-use scantling::cards::cup_hinge::{
-    Answer, Doors, Find, Inputs, Mounting, Note, Opens, Rect, Spread, Wish, solve,
-};
+use scantling::cards::cup_hinge::{Answer, Doors, Find, Inputs, Mounting, Note, Opens, Rect, Spread, Wish, solve};
 use scantling::caution::Caution;
 use scantling::measure::{Measure, Reading};
 use scantling::problem::Problems;
@@ -145,11 +143,13 @@ fn plates(answer: &Answer, show: Show) -> Group {
         .iter()
         .map(|plate| {
             let label = say_with("cup-hinge-plate", [("height", show.on_drawing(plate.height).into())]);
-            let gives = say_with(
-                "cup-hinge-plate-gives",
-                [("gap", plain(&show.fine_mm(plate.gap.as_mm()).main).into())],
-            );
-            let nearest = if plate.nearest { format!("{gives} · {}", say("cup-hinge-plate-nearest")) } else { gives.to_string() };
+            let gives =
+                say_with("cup-hinge-plate-gives", [("gap", plain(&show.fine_mm(plate.gap.as_mm()).main).into())]);
+            let nearest = if plate.nearest {
+                format!("{gives} · {}", say("cup-hinge-plate-nearest"))
+            } else {
+                gives.to_string()
+            };
             Line::new(label, Shown { cost: Some(nearest.into()), ..show.length(plate.overlay) })
         })
         .collect();

@@ -7,9 +7,7 @@ use crate::show::{Show, Shown, figures, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
 use crate::words::{say, say_with};
-use scantling::cards::shelf::{
-    Answer, Found, Grain, Inputs, Judged, Limit, Load, PartOf, Strip, Support, solve,
-};
+use scantling::cards::shelf::{Answer, Found, Grain, Inputs, Judged, Limit, Load, PartOf, Strip, Support, solve};
 use scantling::caution::Caution;
 use scantling::measure::{Measure, Reading};
 use scantling::problem::Problems;
@@ -57,7 +55,10 @@ fn materials() -> Vec<(Choice, AttrValue)> {
 
 fn board_fields(fields: &Fields<Shelf>) -> Html {
     let inputs = fields.inputs();
-    let across = inputs.material.family().is_some_and(|family| family.rows().iter().any(|row| row.across.is_some_and(|across| across != row.along)));
+    let across = inputs
+        .material
+        .family()
+        .is_some_and(|family| family.rows().iter().any(|row| row.across.is_some_and(|across| across != row.along)));
     html! {
         <>
             { fields.choice("shelf-material", |inputs| &mut inputs.material, materials()) }
@@ -255,7 +256,11 @@ fn strength(answer: &Answer, show: Show) -> Group {
 fn board(answer: &Answer, show: Show) -> Group {
     let mut lines = Vec::new();
     for used in std::iter::once(&answer.board).chain(&answer.strip) {
-        let name = if used.name.is_empty() { say("shelf-material-own") } else { format!("{} {}", used.name, used.label).into() };
+        let name = if used.name.is_empty() {
+            say("shelf-material-own")
+        } else {
+            format!("{} {}", used.name, used.label).into()
+        };
         let mut shown = show.estimate(used.stiffness_mpa, Measure::Mpa);
         shown.cost = used.source.map(|source| format!("{} · {}", source.mark.words(), source.cite).into());
         lines.push(Line::new(say_with("shelf-stiffness-of", [("name", name.as_str().into())]), shown));

@@ -20,8 +20,7 @@ pub fn paper(name: AttrValue, height: f64, content: Html) -> Html {
 }
 
 /// Hatching for cut wood, kept once on the page for all pictures.
-#[component]
-pub fn Patterns() -> Html {
+pub fn patterns() -> Html {
     html! {
         <svg class="patterns" width="0" height="0" aria-hidden="true" focusable="false">
             <defs>

@@ -42,9 +42,7 @@ impl Reducible for Draft {
     fn reduce(self: Rc<Self>, typing: Typing) -> Rc<Self> {
         match typing {
             Typing::Text(typed, system) => Rc::new(Self(retype(&self.0, typed, system))),
-            Typing::Step(marks, settings) => {
-                step(&self.0, marks, &settings).map_or(self, |next| Rc::new(Self(next)))
-            }
+            Typing::Step(marks, settings) => step(&self.0, marks, &settings).map_or(self, |next| Rc::new(Self(next))),
         }
     }
 }
@@ -101,15 +99,8 @@ fn ShopLength(props: &ShopLengthProps) -> Html {
     }
 }
 
-#[derive(PartialEq, Properties)]
-pub struct SettingsScreenProps {
-    /// Our pad is used.
-    pub pad: bool,
-}
-
-#[component]
-pub fn SettingsScreen(props: &SettingsScreenProps) -> Html {
-    let Some(handle) = use_context::<SettingsHandle>() else { return Html::default() };
+/// The settings screen.
+pub fn settings_screen(handle: &SettingsHandle, pad: bool) -> Html {
     let inch = |graduation: Graduation, words: &'static str| (graduation, AttrValue::from(words));
     let set = |apply: fn(&mut Settings, Reading)| {
         let dispatcher = handle.dispatcher();
@@ -119,11 +110,11 @@ pub fn SettingsScreen(props: &SettingsScreenProps) -> Html {
     };
     html! {
         <form class="fields settings" aria-label={say("settings-title")} onsubmit={|event: SubmitEvent| event.prevent_default()}>
-            { choice(&handle, "settings-system", handle.system, vec![
+            { choice(handle, "settings-system", handle.system, vec![
                 (System::Metric, say("settings-system-metric")),
                 (System::Imperial, say("settings-system-imperial")),
             ], |settings, system| settings.system = system) }
-            { choice(&handle, "settings-inch-graduation", handle.inch_graduation, vec![
+            { choice(handle, "settings-inch-graduation", handle.inch_graduation, vec![
                 inch(Graduation::Half, "1/2 in"),
                 inch(Graduation::Quarter, "1/4 in"),
                 inch(Graduation::Eighth, "1/8 in"),
@@ -131,26 +122,26 @@ pub fn SettingsScreen(props: &SettingsScreenProps) -> Html {
                 inch(Graduation::ThirtySecond, "1/32 in"),
                 inch(Graduation::SixtyFourth, "1/64 in"),
             ], |settings, graduation| settings.inch_graduation = graduation) }
-            { choice(&handle, "settings-mm-graduation", handle.mm_graduation, vec![
+            { choice(handle, "settings-mm-graduation", handle.mm_graduation, vec![
                 inch(Graduation::Mm, "1 mm"),
                 inch(Graduation::HalfMm, "0.5 mm"),
                 inch(Graduation::TenthMm, "0.1 mm"),
             ], |settings, graduation| settings.mm_graduation = graduation) }
-            { choice(&handle, "settings-rounding", handle.rounding, vec![
+            { choice(handle, "settings-rounding", handle.rounding, vec![
                 (Rounding::Nearest, say("rounding-nearest")),
                 (Rounding::NotOver, say("rounding-not-over")),
                 (Rounding::NotUnder, say("rounding-not-under")),
             ], |settings, rounding| settings.rounding = rounding) }
-            <ShopLength id="settings-kerf" reading={handle.kerf.clone()} pad={props.pad}
+            <ShopLength id="settings-kerf" reading={handle.kerf.clone()} {pad}
                 onset={set(|settings, reading| settings.kerf = reading)} />
-            <ShopLength id="settings-sheet" reading={handle.sheet.clone()} pad={props.pad}
+            <ShopLength id="settings-sheet" reading={handle.sheet.clone()} {pad}
                 onset={set(|settings, reading| settings.sheet = reading)} />
-            { choice(&handle, "settings-theme", handle.theme, vec![
+            { choice(handle, "settings-theme", handle.theme, vec![
                 (Theme::Device, say("settings-theme-device")),
                 (Theme::Paper, say("settings-theme-paper")),
                 (Theme::Slate, say("settings-theme-slate")),
             ], |settings, theme| settings.theme = theme) }
-            { choice(&handle, "settings-keys", handle.keys, vec![
+            { choice(handle, "settings-keys", handle.keys, vec![
                 (Keys::Device, say("settings-keys-device")),
                 (Keys::Pad, say("settings-keys-pad")),
                 (Keys::Keyboard, say("settings-keys-keyboard")),

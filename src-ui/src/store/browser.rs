@@ -43,9 +43,8 @@ impl Store for Page {
     }
 
     fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let done = storage().and_then(|storage| {
-            storage.set_item(&format!("{PREFIX}{key}"), value).map_err(|error| refused(&error))
-        });
+        let done = storage()
+            .and_then(|storage| storage.set_item(&format!("{PREFIX}{key}"), value).map_err(|error| refused(&error)));
         Box::pin(std::future::ready(done))
     }
 }

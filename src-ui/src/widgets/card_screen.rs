@@ -3,12 +3,12 @@
 use super::actions::Actions;
 use super::answer::Answer;
 use super::at_saw::AtSaw;
-use super::card_state::{CardState, Change, read_inputs};
-use super::fields::Fields;
+use super::card_state::{CardState, Change, Drawn, Held};
+use super::fields::FieldTools;
 use super::reply::group;
 use super::working::WorkingFold;
 use crate::browser::{Later, Listener, focus_next_field};
-use crate::cards::CardView;
+use crate::cards::CardEntry;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
 use crate::store::{Kept, StoreError};
@@ -32,6 +32,8 @@ pub struct Host {
 
 #[derive(PartialEq, Properties)]
 pub struct CardScreenProps {
+    /// Which card.
+    pub card: CardEntry,
     /// The app around it.
     pub host: Host,
 }
@@ -41,15 +43,14 @@ const REST_MS: i32 = 250;
 
 /// Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
 #[hook]
-fn use_keeping<C: CardView>(host: &Host, state: &CardState<C>) {
-    let waiting = use_mut_ref(|| None::<C::Inputs>);
-    let seen = use_mut_ref(|| state.inputs.clone());
+fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
+    let waiting = use_mut_ref(|| None::<Rc<dyn Held>>);
+    let seen = use_mut_ref(|| state.held.clone());
     let keep_now = {
         let (host, waiting) = (host.clone(), waiting.clone());
         Rc::new(move || {
-            let Some(inputs) = waiting.borrow_mut().take() else { return };
-            let Ok(text) = serde_json::to_string(&inputs) else { return };
-            let soon = host.kept.keep(&Kept::inputs_of(C::SLUG), text);
+            let Some(text) = waiting.borrow_mut().take().and_then(|held| held.text()) else { return };
+            let soon = host.kept.keep(&Kept::inputs_of(slug), text);
             let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
                 match soon.await {
@@ -60,12 +61,12 @@ fn use_keeping<C: CardView>(host: &Host, state: &CardState<C>) {
         })
     };
     {
-        let (keep_now, inputs) = (keep_now.clone(), state.inputs.clone());
+        let (keep_now, held) = (keep_now.clone(), state.held.clone());
         use_effect(move || {
-            let changed = *seen.borrow() != inputs;
+            let changed = !Rc::ptr_eq(&seen.borrow(), &held);
             if changed {
-                seen.replace(inputs.clone());
-                waiting.replace(Some(inputs));
+                seen.replace(held.clone());
+                waiting.replace(Some(held));
             }
             let later = waiting.borrow().is_some().then(|| Later::after(REST_MS, move || keep_now()));
             move || drop(later)
@@ -84,23 +85,27 @@ fn use_keeping<C: CardView>(host: &Host, state: &CardState<C>) {
 }
 
 #[component]
-pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
+pub fn CardScreen(props: &CardScreenProps) -> Html {
     let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
     let settings = Rc::new((*settings).clone());
+    let CardEntry { slug, title, open } = props.card;
     let state = {
         let (kept, settings) = (props.host.kept.clone(), settings.clone());
-        use_reducer(move || CardState::<C>::new(read_inputs::<C>(&kept, &settings), settings))
+        use_reducer(move || {
+            let text = kept.get(&Kept::inputs_of(slug));
+            CardState::new(open(text.as_deref(), &settings), settings)
+        })
     };
     {
-        let state = state.clone();
+        let state = state.dispatcher();
         use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
     }
-    use_keeping::<C>(&props.host, &state);
+    use_keeping(slug, &props.host, &state);
     let at_saw = use_state_eq(|| false);
 
     let show = Show::of(state.settings());
-    let fields = Fields::<C>::new(state.clone(), state.settings().clone(), props.host.pad);
-    let title = C::title();
+    let tools = FieldTools::new(slug, &state, props.host.pad);
+    let title = title();
     let next_on_enter = Callback::from(|event: KeyboardEvent| {
         let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
             return;
@@ -111,13 +116,13 @@ pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
             focus_next_field(&target);
         }
     });
-    let answered = state.answered.clone();
-    let reply = answered.as_ref().map(|both| C::reply(&both.0, &both.1, show)).unwrap_or_default();
+    let drawn = state.held.draw(show);
+    let reply = drawn.as_ref().map(|drawn| drawn.reply.clone()).unwrap_or_default();
     let text = {
         let (reply, title) = (reply.clone(), title.clone());
         Callback::from(move |()| reply.as_text(&title))
     };
-    let act = |change: fn() -> Change<C>| {
+    let act = |change: fn() -> Change| {
         let state = state.dispatcher();
         Callback::from(move |()| state.dispatch(change()))
     };
@@ -125,18 +130,18 @@ pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
         let at_saw = at_saw.clone();
         Callback::from(move |()| at_saw.set(open))
     };
-    let at_large = state.problems.of("").map(|problem| {
+    let at_large = state.held.problems().of("").map(|problem| {
         html! { <p class="problem at-large" role="alert">{ problem.to_string() }</p> }
     });
     html! {
-        <section class="card" aria-labelledby={format!("{}-title", C::SLUG)} data-card={C::SLUG}>
-            <h2 class="unseen" id={format!("{}-title", C::SLUG)}>{ &title }</h2>
+        <section class="card" aria-labelledby={format!("{}-title", slug)} data-card={slug}>
+            <h2 class="unseen" id={format!("{}-title", slug)}>{ &title }</h2>
             <div class="card-top">
                 <div class="picture" data-stale={state.is_stale().to_string()}>
-                    { for answered.as_ref().map(|both| C::picture(&both.0, &both.1, show)) }
+                    { for drawn.as_ref().map(|drawn| drawn.picture.clone()) }
                 </div>
-                if answered.is_some() {
-                    <Answer slug={C::SLUG} reply={reply.clone()} stale={state.is_stale()} ontap={saw(true)} />
+                if drawn.is_some() {
+                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={saw(true)} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
                 }
@@ -144,15 +149,15 @@ pub fn CardScreen<C: CardView>(props: &CardScreenProps) -> Html {
             <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={next_on_enter}
                 onsubmit={|event: SubmitEvent| event.prevent_default()}>
                 { at_large }
-                { C::fields(&fields) }
+                { state.held.fields(tools) }
             </form>
             <div class="card-below">
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={saw(true)} />
                 <div class="groups" data-stale={state.is_stale().to_string()}>{ for reply.groups.iter().map(group) }</div>
-                if let Some(both) = &answered {
-                    { super::cautions::cautions(C::cautions(&both.1)) }
-                    <WorkingFold working={C::working(&both.1).clone()} {show} />
+                if let Some(Drawn { cautions, working, .. }) = drawn {
+                    { super::cautions::cautions(&cautions) }
+                    <WorkingFold {working} {show} />
                 }
             </div>
             if *at_saw {

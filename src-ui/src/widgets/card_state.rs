@@ -1,32 +1,140 @@
 //! The state of a card on the screen. No browser in here, so it is tested on the host.
+//!
+//! A card's own types are met only in [`Held`]; everything above it is one piece of code for all cards, which keeps the
+//! page small.
 
+use super::fields::{FieldTools, Fields};
+use super::reply::Reply;
 use crate::cards::CardView;
 use crate::settings::Settings;
-use crate::store::Kept;
+use crate::show::Show;
+use scantling::caution::Caution;
 use scantling::problem::Problems;
+use scantling::working::Working;
+use std::any::Any;
 use std::rc::Rc;
 use yew::prelude::*;
 
 /// As far back as undo goes.
 const UNDO_DEPTH: usize = 50;
 
-/// Inputs, the last good answer, and what is wrong now.
-pub struct CardState<C: CardView> {
-    /// As the maker left them; blank where the settings stand in.
-    pub inputs: C::Inputs,
-    /// With the settings filled in: what the answer was asked for. Belongs to `answer`.
-    pub answered: Option<Rc<(C::Inputs, C::Answer)>>,
+/// The name under which putting back to the demo stands in the history.
+const DEMO: &str = "demo";
+
+/// An edit of some card's inputs. The settings are handed in, so that a callback made under older ones does right.
+pub type Apply = Box<dyn FnOnce(&mut dyn Any, &Settings)>;
+
+/// What a screen shows of an answer.
+pub struct Drawn {
+    /// The picture.
+    pub picture: Html,
+    /// What the answer is for, in a few words.
+    pub given: AttrValue,
+    /// The answer in lines.
+    pub reply: Reply,
+    /// How it came about.
+    pub working: Working,
+    /// What to mind.
+    pub cautions: Vec<Caution>,
+}
+
+/// A card's inputs with their answer, whatever card it is. Never changed: an edit makes another one.
+pub trait Held {
+    /// The same after an edit; nothing when the edit changed nothing.
+    fn edited(&self, apply: Apply, settings: &Settings) -> Option<Rc<dyn Held>>;
+    /// The same inputs under other settings.
+    fn solved(&self, settings: &Settings) -> Rc<dyn Held>;
+    /// The demo, with the last good answer still at hand.
+    fn demo(&self, settings: &Settings) -> Rc<dyn Held>;
     /// What is wrong with the inputs as they are; empty when the answer is theirs.
-    pub problems: Problems,
+    fn problems(&self) -> &Problems;
+    /// The last good answer; nothing when there never was one.
+    fn draw(&self, show: Show) -> Option<Drawn>;
+    /// The fields.
+    fn fields(&self, tools: FieldTools) -> Html;
+    /// The inputs, as text to keep.
+    fn text(&self) -> Option<String>;
+}
+
+/// [`Held`] for one card.
+struct Of<C: CardView> {
+    /// As the maker left them; blank where the settings stand in.
+    inputs: C::Inputs,
+    /// The last good answer, and the inputs with the settings filled in that it was asked for.
+    answered: Option<Rc<(C::Inputs, C::Answer)>>,
+    problems: Problems,
+}
+
+impl<C: CardView> Of<C> {
+    /// Solves. When the inputs cannot be used the last good answer stays.
+    fn solve(inputs: C::Inputs, before: Option<Rc<(C::Inputs, C::Answer)>>, settings: &Settings) -> Rc<dyn Held> {
+        let mut prepared = inputs.clone();
+        C::prepare(&mut prepared, settings);
+        let (answered, problems) = match C::solve(&prepared) {
+            Ok(answer) => (Some(Rc::new((prepared, answer))), Problems::default()),
+            Err(problems) => (before, problems),
+        };
+        Rc::new(Self { inputs, answered, problems })
+    }
+}
+
+impl<C: CardView> Held for Of<C> {
+    fn edited(&self, apply: Apply, settings: &Settings) -> Option<Rc<dyn Held>> {
+        let mut inputs = self.inputs.clone();
+        apply(&mut inputs, settings);
+        (inputs != self.inputs).then(|| Self::solve(inputs, self.answered.clone(), settings))
+    }
+
+    fn solved(&self, settings: &Settings) -> Rc<dyn Held> {
+        Self::solve(self.inputs.clone(), self.answered.clone(), settings)
+    }
+
+    fn demo(&self, settings: &Settings) -> Rc<dyn Held> {
+        Self::solve(C::start(settings), self.answered.clone(), settings)
+    }
+
+    fn problems(&self) -> &Problems {
+        &self.problems
+    }
+
+    fn draw(&self, show: Show) -> Option<Drawn> {
+        let (inputs, answer) = self.answered.as_deref()?;
+        Some(Drawn {
+            picture: C::picture(inputs, answer, show),
+            given: C::given(inputs, answer, show),
+            reply: C::reply(inputs, answer, show),
+            working: C::working(answer).clone(),
+            cautions: C::cautions(answer).to_vec(),
+        })
+    }
+
+    fn fields(&self, tools: FieldTools) -> Html {
+        C::fields(&Fields::new(tools, &self.inputs, self.answered.clone()))
+    }
+
+    fn text(&self) -> Option<String> {
+        serde_json::to_string(&self.inputs).ok()
+    }
+}
+
+/// A card from its inputs as they were kept; its start where none are, or where they cannot be read.
+pub fn open<C: CardView>(kept: Option<&str>, settings: &Settings) -> Rc<dyn Held> {
+    let inputs = kept.and_then(|text| serde_json::from_str(text).ok()).unwrap_or_else(|| C::start(settings));
+    Of::<C>::solve(inputs, None, settings)
+}
+
+/// A card with its history.
+pub struct CardState {
+    /// The card as it is.
+    pub held: Rc<dyn Held>,
     settings: Rc<Settings>,
-    past: Vec<(&'static str, C::Inputs)>,
+    past: Vec<(&'static str, Rc<dyn Held>)>,
 }
 
 /// What can happen to a card.
-pub enum Change<C: CardView> {
-    /// A field was edited. Edits of one field in a row are undone as one. The settings are handed in, so that a
-    /// callback made under older ones still does right.
-    Edit(&'static str, Box<dyn FnOnce(&mut C::Inputs, &Settings)>),
+pub enum Change {
+    /// A field was edited. Edits of one field in a row are undone as one.
+    Edit(&'static str, Apply),
     /// Back to before the last edit.
     Undo,
     /// Back to the demo.
@@ -35,42 +143,15 @@ pub enum Change<C: CardView> {
     Settings(Rc<Settings>),
 }
 
-/// The name under which putting back to the demo stands in the history.
-const DEMO: &str = "demo";
-
-impl<C: CardView> CardState<C> {
-    /// A card that starts from these inputs.
-    pub fn new(inputs: C::Inputs, settings: Rc<Settings>) -> Self {
-        Self { inputs, answered: None, problems: Problems::default(), settings, past: Vec::new() }.solved()
-    }
-
-    /// Solves again. When the inputs cannot be used the last good answer stays.
-    fn solved(mut self) -> Self {
-        let mut prepared = self.inputs.clone();
-        C::prepare(&mut prepared, &self.settings);
-        match C::solve(&prepared) {
-            Ok(answer) => {
-                self.answered = Some(Rc::new((prepared, answer)));
-                self.problems = Problems::default();
-            }
-            Err(problems) => self.problems = problems,
-        }
-        self
-    }
-
-    fn copy(&self) -> Self {
-        Self {
-            inputs: self.inputs.clone(),
-            answered: self.answered.clone(),
-            problems: self.problems.clone(),
-            settings: self.settings.clone(),
-            past: self.past.clone(),
-        }
+impl CardState {
+    /// A card that starts so.
+    pub fn new(held: Rc<dyn Held>, settings: Rc<Settings>) -> Self {
+        Self { held, settings, past: Vec::new() }
     }
 
     /// Whether the answer shown is older than the inputs.
     pub fn is_stale(&self) -> bool {
-        !self.problems.is_empty()
+        !self.held.problems().is_empty()
     }
 
     /// Whether there is something to undo.
@@ -84,46 +165,105 @@ impl<C: CardView> CardState<C> {
     }
 }
 
-impl<C: CardView> Reducible for CardState<C> {
-    type Action = Change<C>;
+impl Reducible for CardState {
+    type Action = Change;
 
-    fn reduce(self: Rc<Self>, change: Change<C>) -> Rc<Self> {
-        let mut next = self.copy();
-        match change {
+    fn reduce(self: Rc<Self>, change: Change) -> Rc<Self> {
+        let mut past = self.past.clone();
+        let mut settings = self.settings.clone();
+        let held = match change {
             Change::Edit(field, apply) => {
-                let before = next.inputs.clone();
-                apply(&mut next.inputs, &next.settings);
-                if next.inputs == before {
-                    return self;
+                let Some(held) = self.held.edited(apply, &settings) else { return self };
+                if past.last().is_none_or(|(last, _)| *last != field) {
+                    past.push((field, self.held.clone()));
+                    let excess = past.len().saturating_sub(UNDO_DEPTH);
+                    past.drain(..excess);
                 }
-                if next.past.last().is_none_or(|(last, _)| *last != field) {
-                    next.past.push((field, before));
-                    let excess = next.past.len().saturating_sub(UNDO_DEPTH);
-                    next.past.drain(..excess);
-                }
+                held
             }
-            Change::Undo => match next.past.pop() {
-                Some((_, before)) => next.inputs = before,
+            Change::Undo => match past.pop() {
+                Some((_, before)) => before.solved(&settings),
                 None => return self,
             },
             Change::Demo => {
-                next.past.push((DEMO, next.inputs));
-                next.inputs = C::start(&next.settings);
+                past.push((DEMO, self.held.clone()));
+                self.held.demo(&settings)
             }
-            Change::Settings(settings) => {
-                if settings == next.settings {
+            Change::Settings(next) => {
+                if next == settings {
                     return self;
                 }
-                next.settings = settings;
+                settings = next;
+                self.held.solved(&settings)
             }
-        }
-        Rc::new(next.solved())
+        };
+        Rc::new(Self { held, settings, past })
     }
 }
 
-/// A card's inputs as they were kept; the start where none are, or where they cannot be read.
-pub fn read_inputs<C: CardView>(kept: &Kept, settings: &Settings) -> C::Inputs {
-    kept.get(&Kept::inputs_of(C::SLUG))
-        .and_then(|text| serde_json::from_str(&text).ok())
-        .unwrap_or_else(|| C::start(settings))
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::cards::card;
+    use scantling::cards::shelf::Inputs;
+    use scantling::measure::Reading;
+
+    fn shelf() -> Rc<CardState> {
+        let settings = Rc::new(Settings::default());
+        Rc::new(CardState::new((card("shelf").unwrap().open)(None, &settings), settings))
+    }
+
+    fn span(typed: &'static str) -> Change {
+        Change::Edit(
+            "shelf-span",
+            Box::new(move |inputs, _| inputs.downcast_mut::<Inputs>().unwrap().span = Reading::mm(typed)),
+        )
+    }
+
+    fn main_line(state: &CardState) -> String {
+        state.held.draw(Show::of(state.settings())).unwrap().reply.main[0].shown.plain()
+    }
+
+    #[test]
+    fn a_bad_reading_keeps_the_last_good_answer() {
+        let good = shelf().reduce(span("900"));
+        let bad = good.clone().reduce(span("900 +"));
+        assert!(bad.is_stale() && !good.is_stale());
+        assert_eq!(main_line(&bad), main_line(&good));
+        assert!(bad.held.problems().of("span").is_some());
+    }
+
+    #[test]
+    fn edits_of_one_field_are_undone_as_one() {
+        let start = shelf();
+        let edited = start.clone().reduce(span("9")).reduce(span("90")).reduce(span("900"));
+        assert_ne!(main_line(&edited), main_line(&start));
+        let undone = edited.reduce(Change::Undo);
+        assert_eq!(main_line(&undone), main_line(&start));
+        assert!(!undone.can_undo());
+    }
+
+    #[test]
+    fn the_demo_can_be_undone_too() {
+        let edited = shelf().reduce(span("900"));
+        let back = edited.clone().reduce(Change::Demo).reduce(Change::Undo);
+        assert_eq!(main_line(&back), main_line(&edited));
+    }
+
+    #[test]
+    fn the_sheet_in_the_shop_reaches_a_card_that_left_it_to_the_settings() {
+        let start = shelf();
+        let thicker = Settings { sheet: Reading::mm("18"), ..Settings::default() };
+        let changed = start.clone().reduce(Change::Settings(Rc::new(thicker)));
+        assert_ne!(main_line(&changed), main_line(&start));
+    }
+
+    #[test]
+    fn inputs_read_back_as_they_were_kept() {
+        let edited = shelf().reduce(span("31 1/2 in"));
+        let text = edited.held.text().unwrap();
+        let again = (card("shelf").unwrap().open)(Some(&text), edited.settings());
+        assert_eq!(again.text(), Some(text));
+        assert!((card("shelf").unwrap().open)(Some("not json"), edited.settings()).problems().is_empty());
+    }
 }

@@ -3,7 +3,9 @@
 use crate::browser::{focus_next_field, focused};
 use crate::words::say;
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit};
+use web_sys::{
+    HtmlInputElement, InputEvent as DomInputEvent, InputEventInit, KeyboardEvent as DomKeyboardEvent, KeyboardEventInit,
+};
 use yew::prelude::*;
 
 /// What a key does.
@@ -123,8 +125,8 @@ fn button(drawn: AttrValue, key: Key, name: Option<AttrValue>, class: &'static s
     }
 }
 
-#[component]
-pub fn NumberPad() -> Html {
+/// The pad, under whatever field has the focus.
+pub fn number_pad() -> Html {
     // A press must not take the focus from the field it types into.
     let stay = |event: PointerEvent| event.prevent_default();
     let stay_mouse = |event: MouseEvent| event.prevent_default();

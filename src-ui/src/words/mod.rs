@@ -1,64 +1,106 @@
-//! Words: every label, hint and button comes from the Fluent files in `locales/`.
+//! Words: every label, hint and button comes from the Fluent files in `locales/`, which `build.rs` turns into a table.
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use std::cell::RefCell;
-use std::collections::HashMap;
+use std::borrow::Cow;
 use yew::AttrValue;
 
-/// Every file of words, by the screen it belongs to.
-const ENGLISH: &[&str] = &[
-    include_str!("../../locales/en/frame.ftl"),
-    include_str!("../../locales/en/settings.ftl"),
-    include_str!("../../locales/en/convert.ftl"),
-    include_str!("../../locales/en/back-panel.ftl"),
-    include_str!("../../locales/en/bevelled-strips.ftl"),
-    include_str!("../../locales/en/shelf.ftl"),
-    include_str!("../../locales/en/cup-hinge.ftl"),
-];
-
-struct Words {
-    bundle: FluentBundle<FluentResource>,
-    /// Words without arguments never change, and are asked for at every keystroke.
-    plain: HashMap<String, AttrValue>,
+/// A piece of a text.
+enum Piece {
+    /// As it stands.
+    Text(&'static str),
+    /// The value of that name.
+    Value(&'static str),
+    /// The first where the count of that name is one, else the second.
+    Plural(&'static str, &'static [Piece], &'static [Piece]),
 }
 
-thread_local! {
-    static WORDS: RefCell<Words> = RefCell::new(Words::read());
+include!(concat!(env!("OUT_DIR"), "/words.rs"));
+
+/// A value that is put into a text.
+pub enum Value<'a> {
+    /// Words, or a figure that is written already.
+    Text(Cow<'a, str>),
+    /// A number of things.
+    Count(u32),
 }
 
-impl Words {
-    fn read() -> Self {
-        let mut bundle = FluentBundle::new(vec!["en-GB".parse().unwrap_or_default()]);
-        // The marks that keep mixed scripts apart would show up in what is copied to the clipboard.
-        bundle.set_use_isolating(false);
-        for text in ENGLISH {
-            // A broken entry is left out and shows as its key; the rule tests find it.
-            let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(read, _)| read);
-            bundle.add_resource_overriding(resource);
-        }
-        Self { bundle, plain: HashMap::new() }
-    }
-
-    fn format(&self, key: &str, arguments: Option<&FluentArgs>) -> Option<String> {
-        let pattern = self.bundle.get_message(key)?.value()?;
-        Some(self.bundle.format_pattern(pattern, arguments, &mut Vec::new()).into_owned())
+impl<'a> From<&'a str> for Value<'a> {
+    fn from(text: &'a str) -> Self {
+        Self::Text(Cow::Borrowed(text))
     }
 }
 
-/// The words of a key; the key itself where there are none.
+impl From<String> for Value<'_> {
+    fn from(text: String) -> Self {
+        Self::Text(Cow::Owned(text))
+    }
+}
+
+impl From<u32> for Value<'_> {
+    fn from(count: u32) -> Self {
+        Self::Count(count)
+    }
+}
+
+/// The pieces of a key. The table is sorted by key.
+fn find(key: &str) -> Option<&'static [Piece]> {
+    let row = WORDS.binary_search_by_key(&key, |(key, _)| key).ok()?;
+    WORDS.get(row).map(|(_, pieces)| *pieces)
+}
+
+/// The words of a key; the key itself where there are none, which a rule test finds.
 pub fn say(key: &str) -> AttrValue {
-    WORDS.with_borrow_mut(|words| {
-        if let Some(known) = words.plain.get(key) {
-            return known.clone();
-        }
-        let found = AttrValue::from(words.format(key, None).unwrap_or_else(|| key.to_owned()));
-        words.plain.insert(key.to_owned(), found.clone());
-        found
-    })
+    match find(key) {
+        Some([Piece::Text(text)]) => AttrValue::Static(text),
+        Some(_) | None => key.to_owned().into(),
+    }
 }
 
 /// The words of a key with values in them.
-pub fn say_with<'a, const N: usize>(key: &str, values: [(&'a str, FluentValue<'a>); N]) -> AttrValue {
-    let arguments: FluentArgs = values.into_iter().collect();
-    WORDS.with_borrow(|words| words.format(key, Some(&arguments)).unwrap_or_else(|| key.to_owned()).into())
+pub fn say_with<const N: usize>(key: &str, values: [(&str, Value); N]) -> AttrValue {
+    let mut text = String::new();
+    match find(key) {
+        Some(pieces) => write(&mut text, pieces, &values),
+        None => text.push_str(key),
+    }
+    text.into()
+}
+
+fn write(text: &mut String, pieces: &[Piece], values: &[(&str, Value)]) {
+    let value = |name: &str| values.iter().find(|(known, _)| *known == name).map(|(_, value)| value);
+    for piece in pieces {
+        match piece {
+            Piece::Text(words) => text.push_str(words),
+            Piece::Value(name) => match value(name) {
+                Some(Value::Text(words)) => text.push_str(words),
+                Some(Value::Count(count)) => text.push_str(&count.to_string()),
+                // A value that was not given shows by its name, so that it is seen.
+                None => text.push_str(name),
+            },
+            Piece::Plural(name, one, other) => {
+                let is_one = matches!(value(name), Some(Value::Count(1)));
+                write(text, if is_one { one } else { other }, values);
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn words_values_and_plurals_come_from_the_files() {
+        assert_eq!(say("close"), "Close");
+        assert_eq!(say("no-such-key"), "no-such-key");
+        assert_eq!(say_with("field-echo", [("value", "31 1/2 in".into())]), "= 31 1/2 in");
+        for (count, want) in [(1, "1 strip"), (0, "0 strips"), (4, "4 strips")] {
+            assert_eq!(say_with("bevelled-strips-strips", [("count", Value::from(count))]), want);
+        }
+    }
+
+    #[test]
+    fn the_table_is_sorted_so_that_keys_are_found() {
+        assert!(WORDS.is_sorted_by_key(|(key, _)| key));
+        assert!(WORDS.iter().all(|(key, _)| find(key).is_some()));
+    }
 }
