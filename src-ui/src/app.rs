@@ -168,6 +168,14 @@ fn Frame(props: &FrameProps) -> Html {
         Keys::Keyboard => false,
         Keys::Device => coarse,
     };
+    // The pad takes half of the screen when it comes: bring the field that it types into back in sight.
+    use_effect_with(pad && on_field, |open| {
+        if *open && let Some(field) = focused() {
+            let options = web_sys::ScrollIntoViewOptions::new();
+            options.set_block(web_sys::ScrollLogicalPosition::Center);
+            field.scroll_into_view_with_scroll_into_view_options(&options);
+        }
+    });
     let host = Host { kept: props.kept.clone(), onkept, ontrouble, pad };
     let open = match &route {
         Route::Card(slug) => card(slug),

@@ -285,6 +285,10 @@ impl CardView for BackPanel {
                 Line::new(say("back-panel-height"), show.length(answer.height.size.nominal())),
             ],
             verdict: Some(verdict(answer)),
+            glance: Some(Shown::joined(
+                [show.length(answer.width.size.nominal()), show.length(answer.height.size.nominal())],
+                " × ",
+            )),
             groups,
         }
     }

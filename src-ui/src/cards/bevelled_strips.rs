@@ -106,7 +106,7 @@ fn saw(answer: &Answer, show: Show) -> Group {
 fn picture(answer: &Answer, show: Show) -> Html {
     let section = &answer.section;
     let (width, thickness) = (section.width.as_mm(), section.thickness.as_mm());
-    let scale = Scale::fit(width, thickness, Place { x: 14.0, y: 26.0, width: 300.0, height: 76.0 });
+    let scale = Scale::fit(width, thickness, Place { x: 14.0, y: 26.0, width: 264.0, height: 76.0 });
     let points = |corners: &[[f64; 2]]| {
         // A kerf may run off the board; on the drawing the board's end cuts it off.
         corners.iter().map(|[x, y]| scale.point((x.clamp(0.0, width), *y))).collect::<Vec<_>>()
@@ -231,6 +231,7 @@ impl CardView for BevelledStrips {
         Reply {
             main: vec![strips, Line::new(say("bevelled-strips-fence"), show.length_mm(answer.fence_mm))],
             verdict: Some(verdict(answer, show)),
+            glance: None,
             groups: vec![passes(answer, show), sizes(answer, show), saw(answer, show)],
         }
     }

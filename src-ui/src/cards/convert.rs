@@ -216,7 +216,7 @@ impl CardView for Convert {
             groups.push(Group { title: say("convert-all"), lines: lines.collect() });
         }
         groups.extend(read().take(12).map(|line| ladder(line, typed(inputs, line.index))));
-        Reply { main, verdict: None, groups }
+        Reply { main, groups, ..Reply::default() }
     }
 
     fn given(inputs: &Inputs, answer: &Answer, _: Show) -> AttrValue {

@@ -291,6 +291,7 @@ impl CardView for CupHinge {
         Reply {
             main: vec![found(inputs, answer, show), Line::new(say("cup-hinge-each-door"), Shown::joined(size, " × "))],
             verdict: Some(verdict(answer, show)),
+            glance: None,
             groups,
         }
     }

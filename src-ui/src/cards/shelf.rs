@@ -370,6 +370,7 @@ impl CardView for Shelf {
         Reply {
             main: vec![Line::new(label, show.fine_mm(mm))],
             verdict: Some(verdict(inputs, answer, show)),
+            glance: None,
             groups: vec![would_hold(answer, show), sag(answer, show), strength(answer, show), board(answer, show)],
         }
     }

@@ -6,7 +6,8 @@ use yew::prelude::*;
 /// Half the height of the strokes at the ends.
 const TICK: f64 = 5.0;
 /// About the width of a figure, for the gap in the line.
-const LETTER: f64 = 7.4;
+/// Set for the widest of the fonts that a device may have.
+const LETTER: f64 = 9.2;
 
 fn letters(words: &str) -> f64 {
     #[allow(clippy::cast_precision_loss, reason = "a label has a few dozen letters")]

@@ -20,11 +20,11 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&s
                     <strong class="bench-title">{ (card.title)() }</strong>
                     if let Some(drawn) = &drawn {
                         <span class="bench-given">{ &drawn.given }</span>
-                        { for drawn.reply.main.first().map(|line| html! {
+                        { for drawn.reply.glance.as_ref().or(drawn.reply.main.first().map(|line| &line.shown)).map(|shown| html! {
                             <span class="bench-answer">
-                                <span class="bench-main">{ draw(&line.shown.main) }</span>
-                                if !line.shown.other.is_empty() {
-                                    <span class="bench-other">{ draw(&line.shown.other) }</span>
+                                <span class="bench-main">{ draw(&shown.main) }</span>
+                                if !shown.other.is_empty() {
+                                    <span class="bench-other">{ draw(&shown.other) }</span>
                                 }
                             </span>
                         }) }

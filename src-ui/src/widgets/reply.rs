@@ -86,6 +86,8 @@ pub struct Group {
 pub struct Reply {
     /// One to three figures in type that is read from a metre away.
     pub main: Vec<Line>,
+    /// What the bench shows, where that is not the first of them.
+    pub glance: Option<Shown>,
     /// Whether it holds.
     pub verdict: Option<Verdict>,
     /// The rest, in groups.
