@@ -124,6 +124,10 @@ mod tests {
         let show = Show::of(&Settings::default());
         assert_eq!(with_numbers(&step, show).as_deref(), Some("(764 + 7) − 2"));
         let inches = Show::of(&Settings::default().in_system(System::Imperial));
-        assert_eq!(with_numbers(&step, inches).as_deref(), Some("(30.0787 + 0.275591) − 0.0787402"), "764/25.4 …");
+        assert_eq!(
+            with_numbers(&step, inches).as_deref(),
+            Some("(30.0787 + 0.275591) − 0.07874"),
+            "764/25.4 and so on, to six decimals"
+        );
     }
 }
