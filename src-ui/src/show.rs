@@ -27,7 +27,9 @@ pub struct Shown {
     pub main: Vec<Part>,
     /// In the other system; empty where the value has no unit.
     pub other: Vec<Part>,
-    /// What rounding to the tool's marks cost, in words; nothing for an estimate.
+    /// Whether the other system's marks do not meet it: then it is shown with a ≈.
+    pub near: bool,
+    /// What rounding `main` to the tool's marks cost, in words; nothing for an estimate.
     pub cost: Option<AttrValue>,
 }
 
@@ -63,7 +65,8 @@ impl Shown {
         if self.other.is_empty() {
             plain(&self.main)
         } else {
-            format!("{} ({})", plain(&self.main), plain(&self.other))
+            let near = if self.near { "≈ " } else { "" };
+            format!("{} ({near}{})", plain(&self.main), plain(&self.other))
         }
     }
 
@@ -82,6 +85,7 @@ impl Shown {
                 }
                 into.extend(from);
             }
+            whole.near |= piece.near;
             whole.cost = match (whole.cost.take(), piece.cost) {
                 (Some(first), Some(second)) if first != second => Some(format!("{first}; {second}").into()),
                 (first, second) => first.or(second),
@@ -160,8 +164,8 @@ impl Show {
     /// A value in both systems, in the order of the system in use.
     fn both(self, metric: Vec<Part>, imperial: Vec<Part>) -> Shown {
         match self.system {
-            System::Metric => Shown { main: metric, other: imperial, cost: None },
-            System::Imperial => Shown { main: imperial, other: metric, cost: None },
+            System::Metric => Shown { main: metric, other: imperial, ..Shown::default() },
+            System::Imperial => Shown { main: imperial, other: metric, ..Shown::default() },
         }
     }
 
@@ -195,9 +199,16 @@ impl Show {
             // Too long for the tool's marks: the exact value still says what it is.
             return Shown::words(length.to_string());
         };
-        let mut shown = self.both(Self::rounded(&metric), Self::rounded(&imperial));
-        shown.cost = Some(Self::cost(if self.system == System::Metric { &metric } else { &imperial }));
-        shown
+        let (first, second) = match self.system {
+            System::Metric => (&metric, &imperial),
+            System::Imperial => (&imperial, &metric),
+        };
+        Shown {
+            main: Self::rounded(first),
+            other: Self::rounded(second),
+            near: !second.is_exact(),
+            cost: Some(Self::cost(first)),
+        }
     }
 
     /// A length as it is, unrounded where it can be written so: in inches or in millimetres.
@@ -279,6 +290,11 @@ impl Show {
     }
 }
 
+/// Draws a value in the other system, with a ≈ where its marks do not meet it.
+pub fn draw_other(shown: &Shown) -> Html {
+    html! { <>if shown.near { { "≈ " } }{ draw(&shown.other) }</> }
+}
+
 /// Draws parts. The text of the elements is what a screen reader says; the look is drawn over it.
 pub fn draw(parts: &[Part]) -> Html {
     parts
@@ -322,18 +338,18 @@ mod tests {
         let show = Show::of(&Settings::default());
         let length = |typed| Reading::mm(typed).length().unwrap();
         // 600/25.4 · 16 = 377.95 marks; 378/16 in = 23 5/8 in = 600.075 mm.
-        assert_eq!(show.length(length("600")).plain(), "600 mm (23 5/8 in)");
+        assert_eq!(show.length(length("600")).plain(), "600 mm (≈ 23 5/8 in)");
         assert_eq!(show.length(length("600")).cost, Some(say("exact")));
         let inches = Show::of(&Settings::default().in_system(System::Imperial));
         assert_eq!(inches.length(length("600")).plain(), "23 5/8 in (600 mm)");
         assert_eq!(inches.length(length("600")).cost.as_deref(), Some("0.075 mm over"));
-        assert_eq!(inches.length(length("-0.5 in")).plain(), "−1/2 in (−12.5 mm)", "12.7 mm to half millimetres");
+        assert_eq!(inches.length(length("-0.5 in")).plain(), "−1/2 in (≈ −12.5 mm)", "12.7 mm to half millimetres");
     }
 
     #[test]
     fn a_unit_stands_once_behind_several_lengths() {
         let show = Show::of(&Settings::default());
         let [width, height] = ["578", "726"].map(|typed| show.length(Reading::mm(typed).length().unwrap()));
-        assert_eq!(Shown::joined([width, height], " × ").plain(), "578 × 726 mm (22 3/4 × 28 9/16 in)");
+        assert_eq!(Shown::joined([width, height], " × ").plain(), "578 × 726 mm (≈ 22 3/4 × 28 9/16 in)");
     }
 }

@@ -10,7 +10,9 @@ glance-unfinished = Not finished: some inputs cannot be used
 
 fields-title = Measurements
 field-echo = = { $value }
+field-echo-near = ≈ { $value }
 field-echo-range = = { $value } ± { $by }
+field-echo-range-near = ≈ { $value } ± { $by }
 field-from-settings = From the settings. Type here to use another.
 
 answer-stale = The last good answer. See the field that is marked.

@@ -34,14 +34,15 @@ fn typed(inputs: &Inputs, index: usize) -> AttrValue {
 }
 
 fn rounded(rounded: &Rounded) -> Shown {
-    Shown { main: Show::rounded(rounded), other: Vec::new(), cost: Some(Show::cost(rounded)) }
+    Shown { main: Show::rounded(rounded), cost: Some(Show::cost(rounded)), ..Shown::default() }
 }
 
 /// On the tool in hand, the exact length in millimetres or inches beside it.
 fn chosen(line: &Converted, label: AttrValue, show: Show) -> Line {
     let inches = line.chosen.graduation.unit() == Unit::In;
     let exact = show.exact(line.length, !inches);
-    Line::new(label, Shown { other: exact, ..rounded(&line.chosen) })
+    let near = !inches && line.length.inch_parts().denominator > 64;
+    Line::new(label, Shown { other: exact, near, ..rounded(&line.chosen) })
 }
 
 fn ladder(line: &Converted, title: AttrValue) -> Group {

@@ -3,7 +3,7 @@
 use crate::cards::{CARDS, CardEntry};
 use crate::route::Route;
 use crate::settings::SettingsHandle;
-use crate::show::{Show, draw};
+use crate::show::{Show, draw, draw_other};
 use crate::store::Kept;
 use crate::words::say;
 use yew::prelude::*;
@@ -24,7 +24,7 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&s
                             <span class="bench-answer">
                                 <span class="bench-main">{ draw(&shown.main) }</span>
                                 if !shown.other.is_empty() {
-                                    <span class="bench-other">{ draw(&shown.other) }</span>
+                                    <span class="bench-other">{ draw_other(shown) }</span>
                                 }
                             </span>
                         }) }

@@ -1,10 +1,11 @@
 //! Settings: units, the tool in hand, the look, and the shop's own measurements.
 
 use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme, retype, step};
-use crate::show::{Show, plain};
+use crate::show::Show;
 use crate::widgets::choice::Choice;
+use crate::widgets::fields::echo;
 use crate::widgets::text_field::{Note, Takes, TextField};
-use crate::words::{say, say_with};
+use crate::words::say;
 use scantling::measure::{Graduation, Reading, Rounding, Unit};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -75,8 +76,7 @@ fn ShopLength(props: &ShopLengthProps) -> Html {
     let note = match &length {
         Ok(length) if length.is_positive() => {
             let other = if draft.0.bare() == Unit::In { System::Metric } else { System::Imperial };
-            let value = plain(&Show::of(&settings.in_system(other)).length(*length).main);
-            Note::Says(say_with("field-echo", [("value", value.into())]))
+            Note::Says(echo((*length).into(), Show::of(&settings.in_system(other))))
         }
         Ok(_) => Note::Problem(say("settings-above-zero"), None),
         Err(error) => Note::Problem(error.to_string().into(), Some(error.at())),

@@ -2,7 +2,7 @@
 
 use super::reply::{Reply, verdict};
 use crate::browser::Later;
-use crate::show::draw;
+use crate::show::{draw, draw_other};
 use crate::words::say;
 use yew::prelude::*;
 
@@ -45,10 +45,10 @@ pub fn Answer(props: &AnswerProps) -> Html {
                         <span class="answer-label">{ &line.label }</span>
                         <span class="answer-main">{ draw(&line.shown.main) }</span>
                         <span class="answer-other">
-                            { draw(&line.shown.other) }
                             if let Some(cost) = &line.shown.cost {
                                 <span class="answer-cost">{ cost }</span>
                             }
+                            { draw_other(&line.shown) }
                         </span>
                     </div>
                 }) }

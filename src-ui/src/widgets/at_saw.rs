@@ -2,7 +2,7 @@
 
 use super::reply::{Reply, verdict};
 use crate::browser::{Listener, call, settle};
-use crate::show::draw;
+use crate::show::{draw, draw_other};
 use crate::words::say;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -86,7 +86,12 @@ pub fn AtSaw(props: &AtSawProps) -> Html {
                     <p class="at-saw-line" data-tone={line.tone.name()}>
                         <span class="answer-label">{ &line.label }</span>
                         <span class="at-saw-main">{ draw(&line.shown.main) }</span>
-                        <span class="answer-other">{ draw(&line.shown.other) }</span>
+                        <span class="answer-other">
+                            if let Some(cost) = &line.shown.cost {
+                                <span class="answer-cost">{ cost }</span>
+                            }
+                            { draw_other(&line.shown) }
+                        </span>
                     </p>
                 }) }
                 if let Some(judged) = &props.reply.verdict { { verdict(judged) } }

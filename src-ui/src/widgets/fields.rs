@@ -7,7 +7,7 @@ use crate::cards::CardView;
 use crate::settings::{Settings, System, retype, step};
 use crate::show::{Show, plain};
 use crate::words::{say, say_with};
-use scantling::measure::{AngleReading, Figure, Reading, Unit};
+use scantling::measure::{AngleReading, Figure, Range, Reading, Unit};
 use scantling::problem::Problem;
 use std::any::Any;
 use std::cell::RefCell;
@@ -185,14 +185,21 @@ impl FieldTools {
         let metric = !matches!(reading.bare(), Unit::In | Unit::Ft);
         let system = if metric == (self.settings.system == System::Metric) { other } else { self.settings.system };
         let show = Show::of(&self.settings.in_system(system));
-        let value = plain(&show.length(range.nominal()).main);
-        let text = if range.tolerance().is_zero() {
-            say_with("field-echo", [("value", value.into())])
-        } else {
-            let by = plain(&show.fine_mm(range.tolerance().as_mm()).main);
-            say_with("field-echo-range", [("value", value.into()), ("by", by.into())])
-        };
-        Note::Says(text)
+        Note::Says(echo(range, show))
+    }
+}
+
+/// A reading in a system that it was not typed in, and whether that is so exactly.
+pub fn echo(range: Range, show: Show) -> AttrValue {
+    let shown = show.length(range.nominal());
+    let exact = shown.cost == Some(say("exact"));
+    let value = plain(&shown.main);
+    if range.is_exact() {
+        say_with(if exact { "field-echo" } else { "field-echo-near" }, [("value", value.into())])
+    } else {
+        let by = plain(&show.fine_mm(range.tolerance().as_mm()).main);
+        let key = if exact { "field-echo-range" } else { "field-echo-range-near" };
+        say_with(key, [("value", value.into()), ("by", by.into())])
     }
 }
 

@@ -1,6 +1,6 @@
 //! An answer in lines: what stands large, what stands below, and the verdict in words.
 
-use crate::show::{Shown, draw};
+use crate::show::{Shown, draw, draw_other};
 use yew::prelude::*;
 
 /// How a line or a verdict is meant.
@@ -141,11 +141,11 @@ pub fn line(line: &Line) -> Html {
             <dt>{ &line.label }</dt>
             <dd>
                 <span class="line-main">{ draw(&line.shown.main) }</span>
-                if !line.shown.other.is_empty() {
-                    <span class="line-other">{ draw(&line.shown.other) }</span>
-                }
                 if let Some(cost) = &line.shown.cost {
                     <span class="line-cost">{ cost }</span>
+                }
+                if !line.shown.other.is_empty() {
+                    <span class="line-other">{ draw_other(&line.shown) }</span>
                 }
             </dd>
         </div>

@@ -1,6 +1,6 @@
 //! The working: every formula, the same with its numbers, what came out, and who says so.
 
-use crate::show::{Show, draw, plain};
+use crate::show::{Show, draw, draw_other, plain};
 use crate::words::say;
 use scantling::measure::Quantity;
 use scantling::source::Source;
@@ -55,6 +55,7 @@ fn step(step: &Step, show: Show) -> Html {
         .map(|(name, value)| format!("{name} = {}", plain(&show.quantity(value).main)))
         .collect::<Vec<_>>()
         .join(", ");
+    let gives = show.quantity(&step.gives);
     html! {
         <li class="step">
             <h4>{ step.what }</h4>
@@ -62,9 +63,10 @@ fn step(step: &Step, show: Show) -> Html {
             if let Some(text) = with_numbers(step, show) {
                 <p class="formula numbers">{ text }</p>
             }
-            <p class="gives">{ "= " }{ draw(&show.quantity(&step.gives).main) }
-                if !show.quantity(&step.gives).other.is_empty() {
-                    <span class="line-other">{ draw(&show.quantity(&step.gives).other) }</span>
+            <p class="gives">
+                { "= " }{ draw(&gives.main) }
+                if !gives.other.is_empty() {
+                    <span class="line-other">{ " " }{ draw_other(&gives) }</span>
                 }
             </p>
             if !given.is_empty() {
