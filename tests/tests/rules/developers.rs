@@ -9,7 +9,8 @@ fn is_path(text: &str) -> bool {
     let ending = [".rs", ".toml", ".md", ".ftl", ".css", ".html", ".js", ".svg", ".json", ".csv"];
     let system =
         text.starts_with('/') || text.starts_with("./") || text.starts_with("dist/") || text.starts_with("target/");
-    clean && !system && (text.contains('/') || ending.iter().any(|ending| text.ends_with(ending)))
+    let named = text.starts_with(|letter: char| letter.is_ascii_alphabetic() || letter == '.');
+    clean && named && !system && (text.contains('/') || ending.iter().any(|ending| text.ends_with(ending)))
 }
 
 /// Paths may be written from the repository, or from one of its rooms, as in a paragraph about that room.
@@ -51,6 +52,7 @@ fn paths_are_told_from_other_words() {
         ("Length", false),
         ("dist/web", false),
         ("#/shelf", false),
+        ("5/8", false),
         ("5/8 in", false),
     ] {
         assert_eq!(is_path(text), want, "{text}");
