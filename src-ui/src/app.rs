@@ -1,7 +1,8 @@
 //! The frame around every screen: the bar, the bench or a card, the pad, and what the app has to say.
 
-use crate::browser::{Listener, focused, media};
+use crate::browser::{Later, Listener, focused, media};
 use crate::cards::card;
+use crate::in_sight::use_focus_in_sight;
 use crate::route::{Route, use_route};
 use crate::screens::bench::bench;
 use crate::screens::settings::settings_screen;
@@ -10,6 +11,8 @@ use crate::store::{Kept, StoreError, here};
 use crate::widgets::card_screen::{CardScreen, Host};
 use crate::widgets::number_pad::number_pad;
 use crate::words::say;
+use std::cell::Cell;
+use std::rc::Rc;
 use yew::prelude::*;
 
 const SETTINGS: &str = "settings";
@@ -63,12 +66,26 @@ fn use_field_focus() -> bool {
         use_effect_with((), move |()| {
             let document = web_sys::window().and_then(|window| window.document());
             let heard = document.map(|document| {
-                let (came, left) = (on_field.clone(), on_field);
+                let (came, left, risen) = (on_field.clone(), on_field.clone(), on_field);
                 let here = || focused().is_some_and(|element| element.has_attribute("data-takes"));
-                (
+                // While a button is pressed nothing may move from under it, or the press would miss.
+                let pressed = Rc::new(Cell::new(false));
+                let (down, up) = (pressed.clone(), pressed.clone());
+                let mut later = None;
+                [
                     Listener::on(&document, "focusin", move |_| came.set(here())),
-                    Listener::on(&document, "focusout", move |_| left.set(false)),
-                )
+                    Listener::on(&document, "focusout", move |_| {
+                        if !pressed.get() {
+                            left.set(false);
+                        }
+                    }),
+                    Listener::on(&document, "pointerdown", move |_| down.set(true)),
+                    Listener::on(&document, "pointerup", move |_| {
+                        up.set(false);
+                        let risen = risen.clone();
+                        later = Some(Later::after(0, move || risen.set(here())));
+                    }),
+                ]
             });
             move || drop(heard)
         });
@@ -132,9 +149,11 @@ fn unit_switch(settings: &SettingsHandle) -> Html {
     let one = |system: System, words: &'static str, name: &str| {
         let settings = settings.clone();
         let pressed = settings.system == system;
+        // What is drawn comes first in the name, so that who says what they see is understood.
+        let name = format!("{words}, {}", say(name));
         let onclick = move |_: MouseEvent| settings.dispatch(SettingsChange::new(move |next| next.system = system));
         html! {
-            <button type="button" aria-pressed={pressed.to_string()} aria-label={say(name)} {onclick}>{ words }</button>
+            <button type="button" aria-pressed={pressed.to_string()} aria-label={name} {onclick}>{ words }</button>
         }
     };
     html! {
@@ -163,19 +182,12 @@ fn Frame(props: &FrameProps) -> Html {
     let coarse = use_media("(pointer: coarse)");
     let on_field = use_field_focus();
     let new_version = use_new_version();
+    use_focus_in_sight();
     let pad = match settings.keys {
         Keys::Pad => true,
         Keys::Keyboard => false,
         Keys::Device => coarse,
     };
-    // The pad takes half of the screen when it comes: bring the field that it types into back in sight.
-    use_effect_with(pad && on_field, |open| {
-        if *open && let Some(field) = focused() {
-            let options = web_sys::ScrollIntoViewOptions::new();
-            options.set_block(web_sys::ScrollLogicalPosition::Center);
-            field.scroll_into_view_with_scroll_into_view_options(&options);
-        }
-    });
     let host = Host { kept: props.kept.clone(), onkept, ontrouble, pad };
     let open = match &route {
         Route::Card(slug) => card(slug),

@@ -11,6 +11,7 @@
 pub mod app;
 pub mod browser;
 pub mod cards;
+pub mod in_sight;
 pub mod pictures;
 pub mod route;
 pub mod screens;

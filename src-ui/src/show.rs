@@ -35,6 +35,15 @@ pub struct Shown {
 
 /// The parts as plain text.
 pub fn plain(parts: &[Part]) -> String {
+    in_words(parts, |drawn, _| drawn)
+}
+
+/// The parts as they are said: the unit in full.
+pub fn spoken(parts: &[Part]) -> String {
+    in_words(parts, |_, spoken| spoken)
+}
+
+fn in_words(parts: &[Part], unit: fn(&'static str, &'static str) -> &'static str) -> String {
     let mut text = String::new();
     for part in parts {
         match part {
@@ -45,9 +54,9 @@ pub fn plain(parts: &[Part]) -> String {
                 }
                 text.push_str(&format!("{over}/{under}"));
             }
-            Part::Unit(drawn, _) => {
+            Part::Unit(drawn, spoken) => {
                 text.push(' ');
-                text.push_str(drawn);
+                text.push_str(unit(drawn, spoken));
             }
         }
     }

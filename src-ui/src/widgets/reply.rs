@@ -1,6 +1,6 @@
 //! An answer in lines: what stands large, what stands below, and the verdict in words.
 
-use crate::show::{Shown, draw, draw_other};
+use crate::show::{Shown, draw, draw_other, spoken};
 use yew::prelude::*;
 
 /// How a line or a verdict is meant.
@@ -116,7 +116,13 @@ impl Reply {
     pub fn spoken(&self) -> String {
         let mut text = String::new();
         for line in &self.main {
-            text.push_str(&format!("{}: {}. ", line.label, line.shown.plain()));
+            let (main, other) = (spoken(&line.shown.main), spoken(&line.shown.other));
+            let between = match (other.is_empty(), line.shown.near) {
+                (true, _) => "",
+                (false, false) => ", ",
+                (false, true) => ", about ",
+            };
+            text.push_str(&format!("{}: {main}{between}{other}. ", line.label));
         }
         if let Some(verdict) = &self.verdict {
             text.push_str(&verdict.words);

@@ -1,0 +1,57 @@
+//! Keeps what has the focus in sight: picture and answer stick to the top of the screen, the pad or the foot to its
+//! bottom, and a browser that scrolls a field into view does not count them.
+
+use crate::browser::{Later, Listener, focused};
+use web_sys::DomRect;
+use yew::prelude::*;
+
+/// What sticks to the top, and what to the bottom.
+const TOP: &str = ".card-top";
+const BOTTOM: &str = ".frame > .foot, .frame > .number-pad";
+
+/// Between the field and what sticks, in pixels.
+const AIR: f64 = 8.0;
+
+/// Scrolls whenever the focus goes to something that lies under an edge.
+#[hook]
+pub fn use_focus_in_sight() {
+    use_effect_with((), |()| {
+        let document = web_sys::window().and_then(|window| window.document());
+        let heard = document.map(|document| {
+            let mut later = None;
+            Listener::on(&document, "focusin", move |_| {
+                // By then the pad has come up, or gone.
+                later = Some(Later::after(0, || {
+                    bring_into_sight();
+                }));
+            })
+        });
+        move || drop(heard)
+    });
+}
+
+fn bring_into_sight() -> Option<()> {
+    let (window, element) = (web_sys::window()?, focused()?);
+    let document = window.document()?;
+    let field = element.get_bounding_client_rect();
+    // On a wide screen the fields stand beside the picture, and nothing sticks over them.
+    let over = |css: &str| {
+        let edge = document.query_selector(css).ok().flatten()?;
+        let place = edge.get_bounding_client_rect();
+        let in_its_way = place.left() < field.right() && field.left() < place.right() && !edge.contains(Some(&element));
+        in_its_way.then_some(place)
+    };
+    let from = if element.closest(".card").ok().flatten().is_some() {
+        over(TOP).map_or(0.0, |place: DomRect| place.bottom().max(0.0))
+    } else {
+        0.0
+    };
+    let to = over(BOTTOM).map(|place| place.top()).or_else(|| window.inner_height().ok()?.as_f64())?;
+    let (above, below) = (field.top() - AIR - from, field.bottom() + AIR - to);
+    if below > 0.0 {
+        window.scroll_by_with_x_and_y(0.0, below);
+    } else if above < 0.0 {
+        window.scroll_by_with_x_and_y(0.0, above);
+    }
+    Some(())
+}
