@@ -134,11 +134,18 @@ async fn says_why(shell: &Shell, case: &Case) -> Outcome {
     shell.keep_picture(&format!("{}-working", case.slug)).await
 }
 
+/// The number that begins a line such as `877 × 725 mm` or `34 1/2 inch`.
+fn first_number(line: &str) -> &str {
+    let first = line.split(" × ").next().unwrap_or_default();
+    ["mm", "inch", "strips"].iter().find_map(|unit| first.strip_suffix(unit)).unwrap_or(first).trim()
+}
+
 /// The first large figure of a card on the bench.
 async fn on_the_bench(shell: &Shell, case: &Case, figure: &str) -> Outcome {
     let css = format!("main .bench-row[data-card='{}'] .bench-main", case.slug);
     let what = format!("{figure} of {} on the bench", case.slug);
-    until(&what, async || shell.text(&css).await, |text| text.as_deref() == Some(figure)).await.map(drop)
+    let holds = |text: &Option<String>| text.as_deref().is_some_and(|text| first_number(text) == first_number(figure));
+    until(&what, async || shell.text(&css).await, holds).await.map(drop)
 }
 
 async fn is_on_the_bench_and_there_after_a_restart(shell: &mut Shell, case: &Case) -> Outcome {

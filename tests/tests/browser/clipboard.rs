@@ -32,7 +32,7 @@ fn the_answer_is_copied_in_both_systems() -> Outcome {
         )
         .await?;
         // 878/25.4 = 34.567 in, nearest 34 9/16; 726/25.4 = 28.583 in, nearest 28 9/16.
-        for wanted in ["878 mm (34 9/16 in)", "726 mm (28 9/16 in)"] {
+        for wanted in ["878 mm (≈ 34 9/16 in)", "726 mm (≈ 28 9/16 in)"] {
             require(copied.contains(wanted), || format!("{wanted:?} is not in {copied:?}"))?;
         }
         let title = shell.text("section.card > h2").await?.unwrap_or_default();

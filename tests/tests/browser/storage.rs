@@ -51,7 +51,7 @@ fn a_full_device_says_so_and_answers_all_the_same() -> Outcome {
         // On the bench it is there for as long as the app is open.
         shell.open_bench().await?;
         let figure = shell.text("main .bench-row[data-card='back-panel'] .bench-main").await?;
-        require_same(&figure.as_deref(), &Some("978 mm"), "the bench")
+        require_same(&figure.as_deref(), &Some("978 × 726 mm"), "the bench")
     })
 }
 
