@@ -66,25 +66,36 @@ fn use_field_focus() -> bool {
         use_effect_with((), move |()| {
             let document = web_sys::window().and_then(|window| window.document());
             let heard = document.map(|document| {
-                let (came, left, risen) = (on_field.clone(), on_field.clone(), on_field);
                 let here = || focused().is_some_and(|element| element.has_attribute("data-takes"));
-                // While a button is pressed nothing may move from under it, or the press would miss.
+                // While a button is pressed nothing may move from under it, or the press would miss: the pad goes
+                // only when pointer and click are done.
                 let pressed = Rc::new(Cell::new(false));
-                let (down, up) = (pressed.clone(), pressed.clone());
-                let mut later = None;
+                let came = on_field.clone();
+                let look = {
+                    let (pressed, later) = (pressed.clone(), Cell::new(None));
+                    Rc::new(move || {
+                        let (pressed, on_field) = (pressed.clone(), on_field.clone());
+                        later.set(Some(Later::after(0, move || {
+                            if !pressed.get() {
+                                on_field.set(here());
+                            }
+                        })));
+                    })
+                };
+                let (left, down) = (look.clone(), pressed.clone());
+                let risen = |event| {
+                    let (look, pressed) = (look.clone(), pressed.clone());
+                    Listener::on(&document, event, move |_| {
+                        pressed.set(false);
+                        look();
+                    })
+                };
                 [
                     Listener::on(&document, "focusin", move |_| came.set(here())),
-                    Listener::on(&document, "focusout", move |_| {
-                        if !pressed.get() {
-                            left.set(false);
-                        }
-                    }),
+                    Listener::on(&document, "focusout", move |_| left()),
                     Listener::on(&document, "pointerdown", move |_| down.set(true)),
-                    Listener::on(&document, "pointerup", move |_| {
-                        up.set(false);
-                        let risen = risen.clone();
-                        later = Some(Later::after(0, move || risen.set(here())));
-                    }),
+                    risen("pointerup"),
+                    risen("pointercancel"),
                 ]
             });
             move || drop(heard)

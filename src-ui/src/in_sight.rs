@@ -2,6 +2,7 @@
 //! bottom, and a browser that scrolls a field into view does not count them.
 
 use crate::browser::{Later, Listener, focused};
+use std::cell::Cell;
 use web_sys::DomRect;
 use yew::prelude::*;
 
@@ -18,12 +19,12 @@ pub fn use_focus_in_sight() {
     use_effect_with((), |()| {
         let document = web_sys::window().and_then(|window| window.document());
         let heard = document.map(|document| {
-            let mut later = None;
+            let later = Cell::new(None);
             Listener::on(&document, "focusin", move |_| {
                 // By then the pad has come up, or gone.
-                later = Some(Later::after(0, || {
+                later.set(Some(Later::after(0, || {
                     bring_into_sight();
-                }));
+                })));
             })
         });
         move || drop(heard)
@@ -33,6 +34,10 @@ pub fn use_focus_in_sight() {
 fn bring_into_sight() -> Option<()> {
     let (window, element) = (web_sys::window()?, focused()?);
     let document = window.document()?;
+    // A button under the mouse must not move while it is pressed. Fields always count as visibly focused.
+    if !element.matches(":focus-visible").unwrap_or(true) {
+        return None;
+    }
     let field = element.get_bounding_client_rect();
     // On a wide screen the fields stand beside the picture, and nothing sticks over them.
     let over = |css: &str| {

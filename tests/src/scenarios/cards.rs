@@ -45,7 +45,7 @@ pub const CASES: &[Case] = &[
         answer: &["1 29/64 inch"],
         inches: &["1 29/64 inch"],
         source: "handbook U-12 to 1/64 in",
-        bad: ("convert-readings", "1,200", "decimal comma or a thousand"),
+        bad: ("convert-readings", "37 x", "One length at a time"),
         enter: None,
         steps: None,
     },

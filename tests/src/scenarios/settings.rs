@@ -43,6 +43,8 @@ pub async fn are_kept(shell: &mut Shell) -> Outcome {
     shell.type_into("back-panel-opening-width", "864 mm").await?;
     shell.type_into("back-panel-clearance", "3 mm").await?;
     shell.answers(&["34 1/2 inch", "28 17/32 inch"]).await?;
+    // Away from the card, so that it has kept what was typed; otherwise it waits until typing rests.
+    shell.open_bench().await?;
 
     shell.restart().await?;
     shell.open_settings().await?;

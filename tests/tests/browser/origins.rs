@@ -10,13 +10,15 @@ use scantling_tests::wait::until;
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Every address that the page or its worker has asked for, as the browser's own log has them.
+/// Every address that the page or its worker has asked for, as the browser's own log has them; not what the browser
+/// asked for on its own first page.
 async fn asked_for(shell: &Shell) -> Outcome<BTreeSet<String>> {
     let mut addresses = BTreeSet::new();
     for entry in shell.session()?.get_log("performance").await? {
         let entry: Value = serde_json::from_str(&entry.message)?;
         let message = &entry["message"];
-        if message["method"] == "Network.requestWillBeSent" {
+        let asker = message["params"]["documentURL"].as_str().unwrap_or_default();
+        if message["method"] == "Network.requestWillBeSent" && !asker.starts_with("chrome://") {
             addresses.extend(message["params"]["request"]["url"].as_str().map(str::to_owned));
         }
     }
