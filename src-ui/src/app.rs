@@ -17,6 +17,9 @@ use yew::prelude::*;
 
 const SETTINGS: &str = "settings";
 
+/// Where the shell leaves a sentence for the maker, such as that a damaged file was set aside.
+const NOTICE: &str = "notice";
+
 /// From here on there is room for the bench beside a card.
 const WIDE: &str = "(min-width: 1000px)";
 
@@ -188,6 +191,22 @@ fn Frame(props: &FrameProps) -> Html {
         use_callback((), move |(), ()| again.force_update())
     };
     let settings = use_settings(&props.kept, &ontrouble);
+    let notice = {
+        let kept = props.kept.clone();
+        use_state_eq(move || kept.get(NOTICE).filter(|text| !text.is_empty()))
+    };
+    let noticed = {
+        let (kept, notice, ontrouble) = (props.kept.clone(), notice.clone(), ontrouble.clone());
+        move |_: MouseEvent| {
+            notice.set(None);
+            let (soon, ontrouble) = (kept.keep(NOTICE, String::new()), ontrouble.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                if let Err(error) = soon.await {
+                    ontrouble.emit(error);
+                }
+            });
+        }
+    };
     let route = use_route();
     let wide = use_media(WIDE);
     let coarse = use_media("(pointer: coarse)");
@@ -239,6 +258,12 @@ fn Frame(props: &FrameProps) -> Html {
                 </header>
                 if let Some(error) = &*trouble {
                     <p class="notice" role="alert">{ error.to_string() }{ " " }{ say("not-kept") }</p>
+                }
+                if let Some(text) = &*notice {
+                    <p class="notice" role="alert">
+                        { text }
+                        <button type="button" data-action="noticed" onclick={noticed}>{ say("close") }</button>
+                    </p>
                 }
                 if new_version {
                     <p class="notice" role="status">
