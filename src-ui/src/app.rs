@@ -85,7 +85,7 @@ fn use_field_focus() -> bool {
                         })));
                     })
                 };
-                let (left, down) = (look.clone(), pressed.clone());
+                let (left, moved, down) = (look.clone(), look.clone(), pressed.clone());
                 let risen = |event| {
                     let (look, pressed) = (look.clone(), pressed.clone());
                     Listener::on(&document, event, move |_| {
@@ -94,7 +94,10 @@ fn use_field_focus() -> bool {
                     })
                 };
                 [
-                    Listener::on(&document, "focusin", move |_| came.set(here())),
+                    Listener::on(&document, "focusin", move |_| {
+                        // A tap moves the focus before it clicks: only a field brings the pad up at once.
+                        if here() { came.set(true) } else { moved() }
+                    }),
                     Listener::on(&document, "focusout", move |_| left()),
                     Listener::on(&document, "pointerdown", move |_| down.set(true)),
                     risen("pointerup"),
