@@ -1,15 +1,18 @@
 //! What the page keeps: texts by key, in one SQLite file.
 
-use rusqlite::{Connection, ErrorCode, OptionalExtension};
+use rusqlite::{Connection, ErrorCode, OptionalExtension, TransactionBehavior};
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 use std::collections::BTreeMap;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// The layout this program writes, kept in the file as `user_version`.
 const LAYOUT: i64 = 1;
+
+/// How long another window may hold the file before this one gives up.
+const PATIENCE: Duration = Duration::from_secs(3);
 
 /// Under this key stands a sentence for the maker, for the page to show until it is forgotten.
 pub const NOTICE: &str = "notice";
@@ -122,10 +125,28 @@ fn open_or_put_aside(path: &Path) -> Result<Connection, KeepError> {
     }
 }
 
+/// Opens the file, or makes it. Two windows that start together stand in each other's way while one of them changes how
+/// the file is written; SQLite gives up at once then, so waiting is done here.
 fn open(path: &Path) -> Result<Connection, KeepError> {
+    let started = Instant::now();
+    loop {
+        match open_now(path) {
+            Err(KeepError::Database(error)) if is_busy(&error) && started.elapsed() < PATIENCE => {
+                std::thread::sleep(Duration::from_millis(10));
+            }
+            opened => return opened,
+        }
+    }
+}
+
+fn is_busy(error: &rusqlite::Error) -> bool {
+    matches!(error.sqlite_error_code(), Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked))
+}
+
+fn open_now(path: &Path) -> Result<Connection, KeepError> {
     let mut database = Connection::open(path)?;
     // A second window of the same maker may be writing.
-    database.busy_timeout(Duration::from_secs(3))?;
+    database.busy_timeout(PATIENCE)?;
     let layout: i64 = database.pragma_query_value(None, "user_version", |row| row.get(0))?;
     if layout > LAYOUT {
         return Err(KeepError::NewerVersion);
@@ -140,7 +161,7 @@ fn open(path: &Path) -> Result<Connection, KeepError> {
     // Each text is on the disk when `keep` returns, through a power cut too.
     database.pragma_update(None, "synchronous", "FULL")?;
     if layout < LAYOUT {
-        let making = database.transaction()?;
+        let making = database.transaction_with_behavior(TransactionBehavior::Immediate)?;
         making.execute_batch("CREATE TABLE IF NOT EXISTS kept (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT")?;
         making.pragma_update(None, "user_version", LAYOUT)?;
         making.commit()?;
