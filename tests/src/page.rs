@@ -168,7 +168,9 @@ impl Shell {
     /// When there is no such field.
     pub async fn type_into(&self, id: &str, text: &str) -> Outcome {
         let field = self.element(&format!("#{id}")).await?;
-        Ok(field.send_keys(Key::Control + "a" + Key::Null + text).await?)
+        // In two goes: the end of each lets go of all keys, in both shells.
+        field.send_keys(Key::Control + "a").await?;
+        Ok(field.send_keys(text).await?)
     }
 
     /// Presses a single key in a field.

@@ -20,11 +20,12 @@ pub fn free_port() -> Outcome<u16> {
 }
 
 impl Driver {
-    /// Starts a driver that was told to listen on `port`, and waits until it does.
+    /// Starts a driver that was told to listen on `port`, and waits until it does, as well as what it starts itself and
+    /// passes everything on to, on the port `behind`.
     ///
     /// # Errors
     /// When it cannot be started, or does not listen within half a minute.
-    pub fn start(mut command: Command, port: u16) -> Outcome<Self> {
+    pub fn start(mut command: Command, port: u16, behind: Option<u16>) -> Outcome<Self> {
         let program = command.get_program().to_string_lossy().into_owned();
         let child = command
             .stdin(Stdio::null())
@@ -34,7 +35,8 @@ impl Driver {
             .map_err(|source| Fault::NotStarted { program: program.clone(), source })?;
         let mut driver = Self { child, port };
         let begun = Instant::now();
-        while TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err() {
+        let silent = |port: u16| TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err();
+        while silent(port) || behind.is_some_and(silent) {
             if begun.elapsed() > Duration::from_secs(30) || driver.child.try_wait()?.is_some() {
                 return Err(Fault::NoAnswer { program });
             }

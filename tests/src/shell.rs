@@ -60,7 +60,7 @@ impl Shell {
         let port = free_port()?;
         let mut command = Command::new("chromedriver");
         command.arg(format!("--port={port}"));
-        let driver = Driver::start(command, port)?;
+        let driver = Driver::start(command, port, None)?;
         let server = Some(Server::start(folder)?);
         let mut shell = Self { kind: Kind::Browser, session: None, driver, server, home, letters_px: LETTERS_PX };
         shell.begin().await?;
@@ -81,7 +81,7 @@ impl Shell {
         for (name, folder) in [("XDG_DATA_HOME", "share"), ("XDG_CACHE_HOME", "cache"), ("XDG_CONFIG_HOME", "config")] {
             command.env(name, home.path().join(folder));
         }
-        let driver = Driver::start(command, port)?;
+        let driver = Driver::start(command, port, Some(native))?;
         let mut shell = Self { kind: Kind::Window, session: None, driver, server: None, home, letters_px: LETTERS_PX };
         shell.begin().await?;
         Ok(shell)
