@@ -1,18 +1,52 @@
-//! The native window: every card opens from the bench and gives its demo's answer.
+//! The native window: the scenarios that it shares with the browser, with the same real typing.
 
 use scantling_tests::fault::Outcome;
 use scantling_tests::play::play;
+use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::shell::Kind;
+use scantling_tests::scenarios::settings;
+use scantling_tests::shell::{Kind, Shell};
+use std::sync::{Mutex, PoisonError};
+
+/// Windows of one display take the focus from each other, and the keys go to the one that has it.
+static DISPLAY: Mutex<()> = Mutex::new(());
+
+fn alone(name: &str, scenario: impl AsyncFnOnce(&mut Shell) -> Outcome) -> Outcome {
+    let _mine = DISPLAY.lock().unwrap_or_else(PoisonError::into_inner);
+    play(name, Kind::Window, scenario)
+}
+
+fn card(slug: &str) -> Outcome {
+    let case = CASES.iter().find(|case| case.slug == slug).unwrap();
+    alone(slug, async |shell| whole_way(shell, case).await)
+}
 
 #[test]
-fn every_card_answers_in_the_window() -> Outcome {
-    play("window", Kind::Window, async |shell| {
-        for case in CASES {
-            shell.open_card(case.slug).await?;
-            shell.answers(case.demo).await?;
-            shell.keep_picture(&format!("{}-window", case.slug)).await?;
-        }
-        Ok(())
-    })
+fn convert() -> Outcome {
+    card("convert")
+}
+
+#[test]
+fn back_panel() -> Outcome {
+    card("back-panel")
+}
+
+#[test]
+fn bevelled_strips() -> Outcome {
+    card("bevelled-strips")
+}
+
+#[test]
+fn shelf() -> Outcome {
+    card("shelf")
+}
+
+#[test]
+fn cup_hinge() -> Outcome {
+    card("cup-hinge")
+}
+
+#[test]
+fn settings_are_there_after_a_restart() -> Outcome {
+    alone("settings", async |shell| settings::are_kept(shell).await)
 }
