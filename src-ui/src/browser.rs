@@ -1,5 +1,7 @@
 //! The few things asked of the browser that Yew has no word for.
 
+use std::cell::Cell;
+use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use web_sys::{Event, EventTarget, HtmlElement};
 
@@ -49,6 +51,36 @@ impl Drop for Later {
     fn drop(&mut self) {
         if let (Some(handle), Some(window)) = (self.handle, web_sys::window()) {
             window.clear_timeout_with_handle(handle);
+        }
+    }
+}
+
+/// A call that comes some time after the next frame has been painted, unless dropped first.
+pub struct AfterPaint {
+    handle: Option<i32>,
+    _later: Rc<Cell<Option<Later>>>,
+    _callback: Closure<dyn FnMut()>,
+}
+
+impl AfterPaint {
+    /// Calls so many milliseconds after it: a timer that is set in a frame's own callback comes behind its paint.
+    pub fn then(milliseconds: i32, call: impl FnMut() + Clone + 'static) -> Self {
+        let later = Rc::new(Cell::new(None));
+        let callback = Closure::new({
+            let later = later.clone();
+            move || later.set(Some(Later::after(milliseconds, call.clone())))
+        });
+        let handle =
+            web_sys::window().and_then(|window| window.request_animation_frame(callback.as_ref().unchecked_ref()).ok());
+        Self { handle, _later: later, _callback: callback }
+    }
+}
+
+impl Drop for AfterPaint {
+    fn drop(&mut self) {
+        if let (Some(handle), Some(window)) = (self.handle, web_sys::window()) {
+            // Refused only for a frame that was never asked for.
+            let _ = window.cancel_animation_frame(handle);
         }
     }
 }

@@ -8,19 +8,32 @@ use crate::store::Kept;
 use crate::words::say;
 use yew::prelude::*;
 
-fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
-    let held = (card.open)(kept.get(&Kept::inputs_of(card.slug)).as_deref(), settings);
-    let drawn = held.draw(Show::of(settings));
-    let current = open.is_some_and(|slug| slug == card.slug).then_some("page");
+#[derive(PartialEq, Properties)]
+struct RowProps {
+    card: CardEntry,
+    /// Its inputs as they are kept.
+    inputs: Option<String>,
+    settings: SettingsHandle,
+    /// Whether it is the one on the screen.
+    current: bool,
+}
+
+/// A card in small. Solved and drawn only when its inputs or the settings change.
+#[component]
+fn Row(props: &RowProps) -> Html {
+    let RowProps { card, inputs, settings, current } = props;
+    let show = Show::of(settings);
+    let held = (card.open)(inputs.as_deref(), settings);
+    let current = current.then_some("page");
     html! {
         <li>
             <a class="bench-row" href={Route::to_card(card.slug)} aria-current={current} data-card={card.slug}>
-                <span class="bench-picture" aria-hidden="true">{ for drawn.as_ref().map(|drawn| drawn.picture.clone()) }</span>
+                <span class="bench-picture" aria-hidden="true">{ held.picture(show).unwrap_or_default() }</span>
                 <span class="bench-words">
                     <strong class="bench-title">{ (card.title)() }</strong>
-                    if let Some(drawn) = &drawn {
-                        <span class="bench-given">{ &drawn.given }</span>
-                        { for drawn.reply.glance.as_ref().or(drawn.reply.main.first().map(|line| &line.shown)).map(|shown| html! {
+                    if let Some(reply) = held.reply(show) {
+                        <span class="bench-given">{ held.given(show).unwrap_or_default() }</span>
+                        { for reply.glance.as_ref().or(reply.main.first().map(|line| &line.shown)).map(|shown| html! {
                             <span class="bench-answer">
                                 <span class="bench-main">{ draw(&shown.main) }</span>
                                 if !shown.other.is_empty() {
@@ -28,7 +41,7 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&s
                                 }
                             </span>
                         }) }
-                        { for drawn.reply.verdict.as_ref().map(|verdict| html! {
+                        { for reply.verdict.as_ref().map(|verdict| html! {
                             <span class="bench-verdict" data-tone={verdict.tone.name()}>
                                 { verdict.tone.mark() }{ &verdict.words }
                             </span>
@@ -46,7 +59,10 @@ fn row(card: &CardEntry, kept: &Kept, settings: &SettingsHandle, open: Option<&s
 pub fn bench(kept: &Kept, settings: &SettingsHandle, open: Option<&str>) -> Html {
     html! {
         <nav class="bench" aria-label={say("bench-title")}>
-            <ul>{ for CARDS.iter().map(|card| row(card, kept, settings, open)) }</ul>
+            <ul>{ for CARDS.iter().map(|card| html! {
+                <Row key={card.slug} card={*card} inputs={kept.get(&Kept::inputs_of(card.slug))}
+                    settings={settings.clone()} current={open.is_some_and(|slug| slug == card.slug)} />
+            }) }</ul>
         </nav>
     }
 }

@@ -3,10 +3,9 @@
 use super::actions::Actions;
 use super::answer::Answer;
 use super::at_saw::AtSaw;
-use super::card_state::{CardState, Change, Drawn, Held};
+use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
-use super::reply::group;
-use super::working::WorkingFold;
+use super::settled::{Part, Settled};
 use crate::browser::{Later, Listener, focus_next_field};
 use crate::cards::CardEntry;
 use crate::settings::SettingsHandle;
@@ -116,11 +115,10 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             focus_next_field(&target);
         }
     });
-    let drawn = state.held.draw(show);
-    let reply = drawn.as_ref().map(|drawn| drawn.reply.clone()).unwrap_or_default();
+    let reply = state.held.reply(show);
     let text = {
-        let (reply, title) = (reply.clone(), title.clone());
-        Callback::from(move |()| reply.as_text(&title))
+        let (held, title) = (state.held.clone(), title.clone());
+        Callback::from(move |()| held.reply(show).map_or_else(String::new, |reply| reply.as_text(&title)))
     };
     let act = |change: fn() -> Change| {
         let state = state.dispatcher();
@@ -138,9 +136,9 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             <h2 class="unseen" id={format!("{}-title", slug)}>{ &title }</h2>
             <div class="card-top">
                 <div class="picture" data-stale={state.is_stale().to_string()}>
-                    { for drawn.as_ref().map(|drawn| drawn.picture.clone()) }
+                    <Settled held={state.held.clone()} {show} part={Part::Picture} />
                 </div>
-                if drawn.is_some() {
+                if let Some(reply) = &reply {
                     <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={saw(true)} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
@@ -154,13 +152,12 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             <div class="card-below">
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={saw(true)} />
-                <div class="groups" data-stale={state.is_stale().to_string()}>{ for reply.groups.iter().map(group) }</div>
-                if let Some(Drawn { cautions, working, .. }) = drawn {
-                    { super::cautions::cautions(&cautions) }
-                    <WorkingFold {working} {show} />
-                }
+                <div class="groups" data-stale={state.is_stale().to_string()}>
+                    <Settled held={state.held.clone()} {show} part={Part::Groups} />
+                </div>
+                <Settled held={state.held.clone()} {show} part={Part::Reasons} />
             </div>
-            if *at_saw {
+            if let (true, Some(reply)) = (*at_saw, reply) {
                 <AtSaw {title} {reply} onclose={saw(false)} />
             }
         </section>

@@ -24,20 +24,6 @@ const DEMO: &str = "demo";
 /// An edit of some card's inputs. The settings are handed in, so that a callback made under older ones does right.
 pub type Apply = Box<dyn FnOnce(&mut dyn Any, &Settings)>;
 
-/// What a screen shows of an answer.
-pub struct Drawn {
-    /// The picture.
-    pub picture: Html,
-    /// What the answer is for, in a few words.
-    pub given: AttrValue,
-    /// The answer in lines.
-    pub reply: Reply,
-    /// How it came about.
-    pub working: Working,
-    /// What to mind.
-    pub cautions: Vec<Caution>,
-}
-
 /// A card's inputs with their answer, whatever card it is. Never changed: an edit makes another one.
 pub trait Held {
     /// The same after an edit; nothing when the edit changed nothing.
@@ -48,8 +34,14 @@ pub trait Held {
     fn demo(&self, settings: &Settings) -> Rc<dyn Held>;
     /// What is wrong with the inputs as they are; empty when the answer is theirs.
     fn problems(&self) -> &Problems;
-    /// The last good answer; nothing when there never was one.
-    fn draw(&self, show: Show) -> Option<Drawn>;
+    /// The last good answer in lines; nothing when there never was one.
+    fn reply(&self, show: Show) -> Option<Reply>;
+    /// Its picture.
+    fn picture(&self, show: Show) -> Option<Html>;
+    /// What it is for, in a few words.
+    fn given(&self, show: Show) -> Option<AttrValue>;
+    /// How it came about, and what to mind.
+    fn reasons(&self) -> Option<(&Working, &[Caution])>;
     /// The fields.
     fn fields(&self, tools: FieldTools) -> Html;
     /// The inputs, as text to keep.
@@ -97,15 +89,24 @@ impl<C: CardView> Held for Of<C> {
         &self.problems
     }
 
-    fn draw(&self, show: Show) -> Option<Drawn> {
+    fn reply(&self, show: Show) -> Option<Reply> {
         let (inputs, answer) = self.answered.as_deref()?;
-        Some(Drawn {
-            picture: C::picture(inputs, answer, show),
-            given: C::given(inputs, answer, show),
-            reply: C::reply(inputs, answer, show),
-            working: C::working(answer).clone(),
-            cautions: C::cautions(answer).to_vec(),
-        })
+        Some(C::reply(inputs, answer, show))
+    }
+
+    fn picture(&self, show: Show) -> Option<Html> {
+        let (inputs, answer) = self.answered.as_deref()?;
+        Some(C::picture(inputs, answer, show))
+    }
+
+    fn given(&self, show: Show) -> Option<AttrValue> {
+        let (inputs, answer) = self.answered.as_deref()?;
+        Some(C::given(inputs, answer, show))
+    }
+
+    fn reasons(&self) -> Option<(&Working, &[Caution])> {
+        let (_, answer) = self.answered.as_deref()?;
+        Some((C::working(answer), C::cautions(answer)))
     }
 
     fn fields(&self, tools: FieldTools) -> Html {
@@ -221,7 +222,7 @@ mod tests {
     }
 
     fn main_line(state: &CardState) -> String {
-        state.held.draw(Show::of(state.settings())).unwrap().reply.main[0].shown.plain()
+        state.held.reply(Show::of(state.settings())).unwrap().main[0].shown.plain()
     }
 
     #[test]

@@ -10,5 +10,6 @@ pub mod choice;
 pub mod fields;
 pub mod number_pad;
 pub mod reply;
+pub mod settled;
 pub mod text_field;
 pub mod working;

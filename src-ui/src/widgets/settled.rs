@@ -1,0 +1,93 @@
+//! What may come a frame after the answer: the picture, and all that stands below the fields. So a key is answered as
+//! soon as the figures can be painted, also on a slow phone.
+
+use super::card_state::Held;
+use super::cautions::cautions;
+use super::reply::group;
+use super::working::WorkingFold;
+use crate::browser::AfterPaint;
+use crate::show::Show;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// What is out of sight while fields are typed into waits for so long a rest.
+const REST_MS: i32 = 200;
+
+/// Which part of a card.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// The picture.
+    Picture,
+    /// The figures that do not stand large.
+    Groups,
+    /// Cautions and working.
+    Reasons,
+}
+
+#[derive(Clone, Properties)]
+pub struct SettledProps {
+    /// The card as it is.
+    pub held: Rc<dyn Held>,
+    /// How values look.
+    pub show: Show,
+    /// Which part of it.
+    pub part: Part,
+}
+
+/// The same card under the same settings looks the same.
+impl PartialEq for SettledProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.held, &other.held) && self.show == other.show
+    }
+}
+
+/// A part of a card, as it was when the last frame had been painted and typing rested.
+pub struct Settled {
+    shown: Option<SettledProps>,
+    waiting: Option<AfterPaint>,
+}
+
+impl Settled {
+    fn wait(&mut self, ctx: &Context<Self>) {
+        let link = ctx.link().clone();
+        let rest = if ctx.props().part == Part::Picture { 0 } else { REST_MS };
+        self.waiting = Some(AfterPaint::then(rest, move || link.send_message(())));
+    }
+}
+
+impl Component for Settled {
+    type Message = ();
+    type Properties = SettledProps;
+
+    fn create(ctx: &Context<Self>) -> Self {
+        // The picture stands above the figures: coming later it would push them down.
+        let at_once = ctx.props().part == Part::Picture;
+        let mut settled = Self { shown: at_once.then(|| ctx.props().clone()), waiting: None };
+        if !at_once {
+            settled.wait(ctx);
+        }
+        settled
+    }
+
+    /// Nothing is drawn yet: the figures come first.
+    fn changed(&mut self, ctx: &Context<Self>, _: &SettledProps) -> bool {
+        self.wait(ctx);
+        false
+    }
+
+    fn update(&mut self, ctx: &Context<Self>, (): ()) -> bool {
+        self.shown = Some(ctx.props().clone());
+        true
+    }
+
+    fn view(&self, _: &Context<Self>) -> Html {
+        let Some(SettledProps { held, show, part }) = &self.shown else { return Html::default() };
+        match part {
+            Part::Picture => held.picture(*show).unwrap_or_default(),
+            Part::Groups => held.reply(*show).iter().flat_map(|reply| &reply.groups).map(group).collect(),
+            Part::Reasons => held.reasons().map_or_else(Html::default, |(working, list)| {
+                html! { <>{ cautions(list) }<WorkingFold working={working.clone()} show={*show} /></> }
+            }),
+        }
+    }
+}
