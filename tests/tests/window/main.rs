@@ -1,5 +1,7 @@
 //! The native window: the scenarios that it shares with the browser, with the same real typing.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
+
 use scantling_tests::fault::Outcome;
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
