@@ -15,6 +15,7 @@ mod precache;
 mod prepared;
 mod run;
 mod serve;
+mod terse;
 mod test;
 mod tree;
 mod web;

@@ -1,7 +1,7 @@
 //! `cargo xtask build`: the web app in one folder, and the same pages for the native window.
 
 use crate::halt::{AtFile, Halt};
-use crate::{call, compiler, css, precache, tree};
+use crate::{call, compiler, css, precache, terse, tree};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
 use std::io::Write;
@@ -31,7 +31,7 @@ pub(crate) fn build() -> Result<(), Halt> {
     let mut files = files(&module)?;
     write(&tree::window(), &for_window(&files))?;
     let worker = precache::worker(&read_static("sw.js")?, &files);
-    files.push(("sw.js".to_owned(), worker.into_bytes()));
+    files.push(("sw.js".to_owned(), sent(worker.as_bytes())));
     let web = tree::web();
     write(&web, &files)?;
 
@@ -80,8 +80,20 @@ fn files(module: &Path) -> Result<Vec<(String, Vec<u8>)>, Halt> {
     for (name, as_name) in ICONS {
         files.push((as_name.to_owned(), from_folder(&root.join("icons"), name)?));
     }
+    for (name, content) in &mut files {
+        if name.ends_with(".js") || name.ends_with(".css") {
+            *content = sent(content);
+        }
+    }
     files.sort();
     Ok(files)
+}
+
+/// A script or style sheet as it is sent. The glue is made by another program: as long as it has no text over several
+/// lines, it may be shortened too.
+fn sent(content: &[u8]) -> Vec<u8> {
+    let text = String::from_utf8_lossy(content);
+    if terse::spans_lines(&text) { content.to_vec() } else { terse::terse(&text).into_bytes() }
 }
 
 fn read_static(name: &str) -> Result<String, Halt> {

@@ -6,7 +6,7 @@ use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
 use super::settled::{Part, Settled};
-use crate::browser::{Later, Listener, focus_next_field};
+use crate::browser::{AfterPaint, Later, Listener, focus_next_field};
 use crate::cards::CardEntry;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
@@ -83,6 +83,20 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
     });
 }
 
+/// Whether the card has been on the screen: the answer comes before the fields, which are many.
+#[hook]
+fn use_first_paint() -> UseStateHandle<bool> {
+    let painted = use_state_eq(|| false);
+    {
+        let painted = painted.clone();
+        use_effect_with((), move |()| {
+            let soon = AfterPaint::then(0, move || painted.set(true));
+            move || drop(soon)
+        });
+    }
+    painted
+}
+
 #[component]
 pub fn CardScreen(props: &CardScreenProps) -> Html {
     let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
@@ -101,6 +115,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     }
     use_keeping(slug, &props.host, &state);
     let at_saw = use_state_eq(|| false);
+    let painted = use_first_paint();
 
     let show = Show::of(state.settings());
     let tools = FieldTools::new(slug, &state, props.host.pad);
@@ -147,7 +162,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={next_on_enter}
                 onsubmit={|event: SubmitEvent| event.prevent_default()}>
                 { at_large }
-                { state.held.fields(tools) }
+                if *painted { { state.held.fields(tools) } }
             </form>
             <div class="card-below">
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
