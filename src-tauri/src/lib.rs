@@ -17,7 +17,6 @@ pub mod kept;
 use kept::Kept;
 use std::path::PathBuf;
 use tauri::{App, Manager, Url, WebviewWindowBuilder};
-use tauri_plugin_window_state::StateFlags;
 
 /// Where the data goes instead of the system's folder for it: for tests, and for a job database on a stick.
 const DATA_DIR: &str = "SCANTLING_DATA_DIR";
@@ -41,15 +40,22 @@ fn open(app: &App) -> tauri::Result<()> {
         None => app.path().app_data_dir()?,
     };
     app.manage(Kept::at(folder.join("scantling.db")));
-    // The plug-in joins this to its own folder; an absolute path takes its place.
-    let size = folder.join("window.json").display().to_string();
-    let remember = StateFlags::SIZE | StateFlags::MAXIMIZED;
-    app.handle()
-        .plugin(tauri_plugin_window_state::Builder::default().with_filename(size).with_state_flags(remember).build())?;
+    #[cfg(desktop)]
+    remember_size(app, &folder)?;
     for window in &app.config().app.windows {
         WebviewWindowBuilder::from_config(app, window)?.on_navigation(is_own).build()?;
     }
     Ok(())
+}
+
+/// Opens the window as large as it was last time.
+#[cfg(desktop)]
+fn remember_size(app: &App, folder: &std::path::Path) -> tauri::Result<()> {
+    use tauri_plugin_window_state::{Builder, StateFlags};
+    // The plug-in joins this to its own folder; an absolute path takes its place.
+    let size = folder.join("window.json").display().to_string();
+    let remember = StateFlags::SIZE | StateFlags::MAXIMIZED;
+    app.handle().plugin(Builder::default().with_filename(size).with_state_flags(remember).build())
 }
 
 /// Whether an address is one of the pages inside the app: nothing else is ever opened in its window.
