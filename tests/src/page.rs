@@ -201,7 +201,8 @@ impl Shell {
     pub async fn open_card(&self, slug: &str) -> Outcome {
         self.open_bench().await?;
         self.press(&format!(".bench-row[data-card='{slug}']")).await?;
-        until(&format!("the card {slug}"), async || self.card().await, |card| card.slug == slug).await.map(drop)
+        until(&format!("the card {slug}"), async || self.card().await, |card| card.slug == slug).await?;
+        self.shows(".fields label, .fields legend").await
     }
 
     /// Goes to the bench.

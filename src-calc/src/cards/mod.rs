@@ -36,7 +36,7 @@ pub enum Refusal {
 }
 
 /// Every card, in the order of the bench.
-pub const CARDS: &[Card] = &[convert::CARD, back_panel::CARD, bevelled_strips::CARD, shelf::CARD, cup_hinge::CARD];
+pub const CARDS: &[Card] = &[convert::CARD, back_panel::CARD, shelf::CARD, bevelled_strips::CARD, cup_hinge::CARD];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static Card> {

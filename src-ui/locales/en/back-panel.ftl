@@ -1,6 +1,7 @@
 # Back panel.
 
 back-panel-title = Back panel
+back-panel-also = back panel ply plywood hardboard opening groove dado rabbet rebate carcass case cabinet diagonal square
 back-panel-given = { $opening } opening
 back-panel-picture = The panel behind the opening, to scale, with the parts around it and the seams
 

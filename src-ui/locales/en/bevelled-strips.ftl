@@ -1,6 +1,7 @@
 # Bevelled strips.
 
 bevelled-strips-title = Bevelled strips
+bevelled-strips-also = bevel beveled bevelled strip slat louvre louver rip cleat angle saw fence batten
 bevelled-strips-given = { $width } board, { $bevel }° bevel
 bevelled-strips-picture = The board from its end, to scale, with the strips and what the saw takes
 

@@ -1,6 +1,7 @@
 # Convert.
 
 convert-title = Convert
+convert-also = units inch inches metric imperial millimetre millimeter fraction decimal tape ruler nominal thickness
 convert-given = { $reading } on { $mark } marks
 convert-picture = A rule with its marks; the reading in red between its two neighbours
 

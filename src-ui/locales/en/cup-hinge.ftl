@@ -1,6 +1,7 @@
 # Cup hinge.
 
 cup-hinge-title = Cup hinge
+cup-hinge-also = hinge concealed cup overlay inset door reveal gap plate boring drilling
 cup-hinge-given = { $overlay } overlay
 cup-hinge-picture = Plan of side, door, cup and plate at a hinge, to scale, the door in front
 

@@ -6,6 +6,15 @@ foot-title = Screens
 back = Back to the bench
 skip = To the card
 no-such-card = There is no such card. Here is the bench.
+search = Find a card
+search-none = No card by that word.
+stage-size = Size
+stage-cut = Cut
+stage-groove = Groove
+stage-drill = Drill
+stage-join = Join
+stage-hang = Hang
+stage-finish = Finish
 glance-unfinished = Not finished: some inputs cannot be used
 
 fields-title = Measurements

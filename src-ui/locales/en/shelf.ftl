@@ -1,6 +1,7 @@
 # Shelf.
 
 shelf-title = Shelf
+shelf-also = shelf shelves shelving board sag deflection bend span load strength stiffness books lipping edging
 shelf-given = { $span } span, { $load }
 shelf-picture = The shelf from the front, to scale along the span, with the sag enlarged as written on it
 shelf-drawn = { $sag }, drawn ×{ $times }

@@ -1,6 +1,6 @@
 //! Back panel card: the opening and its edges in, the panel out.
 
-use super::CardView;
+use super::{CardView, Stage};
 use crate::pictures::{Anchor, Ink, Place, Scale, across, line, paper, rect, text, upright};
 use crate::show::{Show, Shown};
 use crate::widgets::fields::Fields;
@@ -214,9 +214,14 @@ impl CardView for BackPanel {
     type Inputs = Inputs;
     type Answer = Answer;
     const SLUG: &'static str = "back-panel";
+    const STAGE: Stage = Stage::Size;
 
     fn title() -> AttrValue {
         say("back-panel-title")
+    }
+
+    fn also_called() -> AttrValue {
+        say("back-panel-also")
     }
 
     fn solve(inputs: &Inputs) -> Result<Answer, Problems> {

@@ -1,6 +1,6 @@
 //! Bevelled strips card: board, bevel and strip in; how many, and how each cut's fence is set, out.
 
-use super::CardView;
+use super::{CardView, Stage};
 use crate::pictures::{Anchor, Ink, Place, Scale, across, paper, polygon, text, upright};
 use crate::settings::Settings;
 use crate::show::{Show, Shown};
@@ -157,9 +157,14 @@ impl CardView for BevelledStrips {
     type Inputs = Inputs;
     type Answer = Answer;
     const SLUG: &'static str = "bevelled-strips";
+    const STAGE: Stage = Stage::Cut;
 
     fn title() -> AttrValue {
         say("bevelled-strips-title")
+    }
+
+    fn also_called() -> AttrValue {
+        say("bevelled-strips-also")
     }
 
     fn solve(inputs: &Inputs) -> Result<Answer, Problems> {

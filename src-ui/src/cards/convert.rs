@@ -1,6 +1,6 @@
 //! Convert card: any readings in, each on the marks of the tool in hand and on every other rule out.
 
-use super::CardView;
+use super::{CardView, Stage};
 use crate::pictures::{Anchor, Ink, Place, Scale, line, paper, rect, text};
 use crate::settings::Settings;
 use crate::show::{Show, Shown, plain};
@@ -153,9 +153,14 @@ impl CardView for Convert {
     type Inputs = Inputs;
     type Answer = Answer;
     const SLUG: &'static str = "convert";
+    const STAGE: Stage = Stage::Size;
 
     fn title() -> AttrValue {
         say("convert-title")
+    }
+
+    fn also_called() -> AttrValue {
+        say("convert-also")
     }
 
     fn solve(inputs: &Inputs) -> Result<Answer, Problems> {

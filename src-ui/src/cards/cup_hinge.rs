@@ -1,6 +1,6 @@
 //! Cup hinge card: three of overlay, plate, cup edge and arm in, the fourth out; and door, cups and plate holes.
 
-use super::CardView;
+use super::{CardView, Stage};
 use crate::pictures::{Ink, Place, Scale, across, leader, line, paper, rect};
 use crate::settings::Settings;
 use crate::show::{Show, Shown, plain};
@@ -243,9 +243,14 @@ impl CardView for CupHinge {
     type Inputs = Inputs;
     type Answer = Answer;
     const SLUG: &'static str = "cup-hinge";
+    const STAGE: Stage = Stage::Drill;
 
     fn title() -> AttrValue {
         say("cup-hinge-title")
+    }
+
+    fn also_called() -> AttrValue {
+        say("cup-hinge-also")
     }
 
     fn solve(inputs: &Inputs) -> Result<Answer, Problems> {

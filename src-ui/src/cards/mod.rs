@@ -14,12 +14,50 @@ use crate::show::Show;
 use crate::widgets::card_state::{Held, open};
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::Reply;
+use crate::words::say;
 use scantling::caution::Caution;
 use scantling::problem::Problems;
 use scantling::working::Working;
 use serde::{Serialize, de::DeserializeOwned};
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// Where in the job a card is wanted; the bench is in this order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stage {
+    /// How large and how strong.
+    Size,
+    /// Sawing parts.
+    Cut,
+    /// Grooves and rabbets.
+    Groove,
+    /// Holes.
+    Drill,
+    /// Putting together.
+    Join,
+    /// Getting it on the wall.
+    Hang,
+    /// What is bought, and what comes on top.
+    Finish,
+}
+
+impl Stage {
+    /// Every stage, in the order of the job.
+    pub const ALL: &[Self] = &[Self::Size, Self::Cut, Self::Groove, Self::Drill, Self::Join, Self::Hang, Self::Finish];
+
+    /// Its name on the bench.
+    pub fn name(self) -> AttrValue {
+        say(match self {
+            Self::Size => "stage-size",
+            Self::Cut => "stage-cut",
+            Self::Groove => "stage-groove",
+            Self::Drill => "stage-drill",
+            Self::Join => "stage-join",
+            Self::Hang => "stage-hang",
+            Self::Finish => "stage-finish",
+        })
+    }
+}
 
 /// What a card is, to the screen.
 pub trait CardView: Sized + 'static {
@@ -30,8 +68,13 @@ pub trait CardView: Sized + 'static {
     /// The name in addresses, files and words.
     const SLUG: &'static str;
 
+    /// Where in the job it is wanted.
+    const STAGE: Stage;
+
     /// The card's name on the bench.
     fn title() -> AttrValue;
+    /// Every other word of the trade by which somebody may look for it, British and American.
+    fn also_called() -> AttrValue;
     /// The calculation.
     fn solve(inputs: &Self::Inputs) -> Result<Self::Answer, Problems>;
     /// What the card starts from. Blank where the shop's own measurements stand in.
@@ -59,8 +102,12 @@ pub trait CardView: Sized + 'static {
 pub struct CardEntry {
     /// The name in addresses, files and words.
     pub slug: &'static str,
+    /// Where in the job it is wanted.
+    pub stage: Stage,
     /// The card's name on the bench.
     pub title: fn() -> AttrValue,
+    /// Other words by which it is found.
+    pub also_called: fn() -> AttrValue,
     /// The card, from its inputs as they were kept.
     pub open: fn(Option<&str>, &Settings) -> Rc<dyn Held>,
 }
@@ -68,7 +115,7 @@ pub struct CardEntry {
 impl CardEntry {
     /// The entry of a card.
     pub const fn of<C: CardView>() -> Self {
-        Self { slug: C::SLUG, title: C::title, open: open::<C> }
+        Self { slug: C::SLUG, stage: C::STAGE, title: C::title, also_called: C::also_called, open: open::<C> }
     }
 }
 
@@ -82,8 +129,8 @@ impl PartialEq for CardEntry {
 pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<convert::Convert>(),
     CardEntry::of::<back_panel::BackPanel>(),
-    CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<shelf::Shelf>(),
+    CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
 ];
 

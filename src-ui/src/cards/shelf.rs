@@ -1,6 +1,6 @@
 //! Shelf card: board, span and load in; how far it sags, whether it holds, and what would hold, out.
 
-use super::CardView;
+use super::{CardView, Stage};
 use crate::pictures::{Anchor, Ink, Place, Scale, across, line, paper, polygon, rect, text};
 use crate::settings::Settings;
 use crate::show::{Show, Shown, figures, plain};
@@ -327,9 +327,14 @@ impl CardView for Shelf {
     type Inputs = Inputs;
     type Answer = Answer;
     const SLUG: &'static str = "shelf";
+    const STAGE: Stage = Stage::Size;
 
     fn title() -> AttrValue {
         say("shelf-title")
+    }
+
+    fn also_called() -> AttrValue {
+        say("shelf-also")
     }
 
     fn solve(inputs: &Inputs) -> Result<Answer, Problems> {

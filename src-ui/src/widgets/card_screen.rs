@@ -101,7 +101,7 @@ fn use_first_paint() -> UseStateHandle<bool> {
 pub fn CardScreen(props: &CardScreenProps) -> Html {
     let Some(settings) = use_context::<SettingsHandle>() else { return Html::default() };
     let settings = Rc::new((*settings).clone());
-    let CardEntry { slug, title, open } = props.card;
+    let CardEntry { slug, title, open, .. } = props.card;
     let state = {
         let (kept, settings) = (props.host.kept.clone(), settings.clone());
         use_reducer(move || {

@@ -95,8 +95,8 @@ const BARE: &str = "data:text/html,<p class=answer-lines>0</p><input id=bare val
 const FIELDS: &[(&str, &str)] = &[
     ("convert-readings", "333"),
     ("back-panel-opening-width", "864"),
-    ("bevelled-strips-strip-width", "20"),
     ("shelf-span", "900"),
+    ("bevelled-strips-strip-width", "20"),
     ("cup-hinge-opening-width", "864"),
 ];
 

@@ -63,25 +63,6 @@ pub const CASES: &[Case] = &[
         steps: Some(("back-panel-clearance", "3.5", "2.5")),
     },
     Case {
-        slug: "bevelled-strips",
-        // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
-        demo: &["4 strips", "45 mm"],
-        acts: &[
-            Type("bevelled-strips-board-width", "300"),
-            Type("bevelled-strips-thickness", "18"),
-            Type("bevelled-strips-bevel", "45"),
-            Type("bevelled-strips-kerf", "3.2"),
-            Type("bevelled-strips-strip-width", "40"),
-        ],
-        answer: &["6 strips", "40 mm"],
-        // 40/25.4 = 1.5748, nearest 1 9/16.
-        inches: &["6 strips", "1 9/16 inch"],
-        source: "handbook R-1; the fence stands at the strip's width (handbook 6.4 a)",
-        bad: ("bevelled-strips-board-width", "300 mmm", "not a unit of length"),
-        enter: Some(("bevelled-strips-board-width", "bevelled-strips-thickness")),
-        steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
-    },
-    Case {
         slug: "shelf",
         // Boots 9 kg/m and 690 kg/m³: w = 0.12086 N/mm; E 10316 MPa; 330 × 14.6: I = 85584 mm⁴;
         // 5·w·800⁴/(384·E·I) = 0.7301 mm, ·1.8 = 1.314 mm.
@@ -100,6 +81,25 @@ pub const CASES: &[Case] = &[
         bad: ("shelf-depth", "300 kg", "not a unit of length"),
         enter: Some(("shelf-span", "shelf-thickness")),
         steps: Some(("shelf-depth", "300.5", "299.5")),
+    },
+    Case {
+        slug: "bevelled-strips",
+        // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
+        demo: &["4 strips", "45 mm"],
+        acts: &[
+            Type("bevelled-strips-board-width", "300"),
+            Type("bevelled-strips-thickness", "18"),
+            Type("bevelled-strips-bevel", "45"),
+            Type("bevelled-strips-kerf", "3.2"),
+            Type("bevelled-strips-strip-width", "40"),
+        ],
+        answer: &["6 strips", "40 mm"],
+        // 40/25.4 = 1.5748, nearest 1 9/16.
+        inches: &["6 strips", "1 9/16 inch"],
+        source: "handbook R-1; the fence stands at the strip's width (handbook 6.4 a)",
+        bad: ("bevelled-strips-board-width", "300 mmm", "not a unit of length"),
+        enter: Some(("bevelled-strips-board-width", "bevelled-strips-thickness")),
+        steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
     },
     Case {
         slug: "cup-hinge",

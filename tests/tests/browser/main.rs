@@ -9,6 +9,7 @@ mod layout;
 mod offline;
 mod origins;
 mod pictures;
+mod search;
 mod shared;
 mod storage;
 mod touch;
