@@ -20,6 +20,12 @@ pub enum Caution {
     CupDrilling,
     /// Loading a shelf.
     ShelfLoad,
+    /// Bevelling a strip that stands on its edge.
+    StripOnEdge,
+    /// Drilling and screwing into a wall.
+    InTheWall,
+    /// Hanging something that people walk and work below.
+    HungOnTheWall,
     /// Eyes, ears, lungs.
     DustAndNoise,
     /// Every figure here is an estimate for ordinary furniture.
@@ -39,6 +45,9 @@ impl Caution {
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
             Self::ShelfLoad => "Load on the shelf",
+            Self::StripOnEdge => "Strip on its edge",
+            Self::InTheWall => "What is in the wall",
+            Self::HungOnTheWall => "Hung on a wall",
             Self::DustAndNoise => "Dust and noise",
             Self::Estimate => "An estimate",
         }
@@ -67,6 +76,15 @@ impl Caution {
             }
             Self::ShelfLoad => {
                 "Pins, brackets and the wall carry this load too; they need their own check. Heavy things belong on the lowest shelf. Shelves over people's heads, in public rooms or carrying a structure are work for a qualified person."
+            }
+            Self::StripOnEdge => {
+                "A strip on edge tips easily. Use a fence at least as high as the strip with a wooden face on it, clamp a carrier behind the strip or use a hold-down on both sides of the blade, and never steady it by hand near the cut."
+            }
+            Self::InTheWall => {
+                "Before the first hole, find cables, pipes and studs with a detector and with your eyes: look where sockets, switches and taps stand. Switch off what may be struck. Where the law asks for a licensed person, for electricity, gas, water or the structure, call one."
+            }
+            Self::HungOnTheWall => {
+                "The building code and the landlord's rules come first, above all where the earth shakes. Nothing here checks the wall itself, the cabinet's joints and back, or somebody leaning on it. Hang nothing heavy from plasterboard alone. Try it with the full load and nobody below."
             }
             Self::DustAndNoise => {
                 "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."

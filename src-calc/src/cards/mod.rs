@@ -8,6 +8,7 @@ pub mod bevelled_strips;
 pub mod convert;
 pub mod cup_hinge;
 pub mod shelf;
+pub mod wall_cleat;
 
 use crate::problem::Problems;
 use serde::{Serialize, de::DeserializeOwned};
@@ -36,7 +37,8 @@ pub enum Refusal {
 }
 
 /// Every card, in the order of the bench.
-pub const CARDS: &[Card] = &[convert::CARD, back_panel::CARD, shelf::CARD, bevelled_strips::CARD, cup_hinge::CARD];
+pub const CARDS: &[Card] =
+    &[convert::CARD, back_panel::CARD, shelf::CARD, bevelled_strips::CARD, cup_hinge::CARD, wall_cleat::CARD];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static Card> {

@@ -8,6 +8,7 @@ mod bevelled_strips;
 mod convert;
 mod cup_hinge;
 mod shelf;
+mod wall_cleat;
 
 use crate::settings::Settings;
 use crate::show::Show;
@@ -132,6 +133,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<shelf::Shelf>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
+    CardEntry::of::<wall_cleat::WallCleat>(),
 ];
 
 /// The card of that slug.

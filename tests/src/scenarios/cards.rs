@@ -119,4 +119,23 @@ pub const CASES: &[Case] = &[
         enter: Some(("cup-hinge-cup-edge", "cup-hinge-constant")),
         steps: Some(("cup-hinge-side", "18.5", "17.5")),
     },
+    Case {
+        slug: "wall-cleat",
+        // At 45° the bevel takes 14.6, the slack of 0.5 is taken off the lift: 14.6 + 0.5 = 15.1;
+        // 2100 − 14.6 − 2·70 + 14.1 = 1959.5; 14.1.
+        demo: &["15 mm", "1959.5 mm", "14 mm"],
+        acts: &[
+            Type("wall-cleat-thickness", "18"),
+            Type("wall-cleat-strip-height", "80"),
+            Type("wall-cleat-top-at", "2000"),
+        ],
+        // 18 + 0.5; 2000 − 14.6 − 2·80 + 17.5 = 1842.9; 18 − 0.5.
+        answer: &["18.5 mm", "1843 mm", "17.5 mm"],
+        // 18.5/25.4 = 0.7283, nearest 12/16; 1842.9/25.4 = 72.555, nearest 72 9/16; 17.5/25.4 = 0.689, nearest 11/16.
+        inches: &["3/4 inch", "72 9/16 inch", "11/16 inch"],
+        source: "plane geometry at 45°, where a bevel walks as far as the strip is thick (handbook 6.1)",
+        bad: ("wall-cleat-bevel", "61", "At most 60"),
+        enter: Some(("wall-cleat-thickness", "wall-cleat-strip-height")),
+        steps: Some(("wall-cleat-top-at", "2000.5", "1999.5")),
+    },
 ];

@@ -38,6 +38,11 @@ fn cup_hinge() -> Outcome {
 }
 
 #[test]
+fn wall_cleat() -> Outcome {
+    card("wall-cleat")
+}
+
+#[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     play("settings", Kind::Browser, async |shell| settings::are_kept(shell).await)
 }

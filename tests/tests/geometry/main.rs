@@ -6,3 +6,4 @@ mod back_panel;
 mod bevelled_strips;
 mod cup_hinge;
 mod shelf;
+mod wall_cleat;
