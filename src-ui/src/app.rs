@@ -7,9 +7,11 @@ use crate::route::{Route, use_route};
 use crate::screens::bench::bench;
 use crate::screens::settings::settings_screen;
 use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Theme};
+use crate::show::Show;
 use crate::store::{Kept, StoreError, here};
 use crate::widgets::card_screen::{CardScreen, Host};
 use crate::widgets::number_pad::number_pad;
+use crate::widgets::tape_list::TapeList;
 use crate::words::say;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -228,6 +230,7 @@ fn Frame(props: &FrameProps) -> Html {
     };
     let title = match (&route, open) {
         (Route::Settings, _) => say("settings-title"),
+        (Route::Tape, _) => say("tape-title"),
         (Route::Card(_), Some(card)) => (card.title)(),
         (Route::Card(_), None) => say("no-such-card"),
         (Route::Bench, _) => say("bench-title"),
@@ -239,6 +242,9 @@ fn Frame(props: &FrameProps) -> Html {
     });
     let screen = match (&route, open) {
         (Route::Settings, _) => settings_screen(&settings, pad),
+        (Route::Tape, _) => html! {
+            <TapeList kept={props.kept.clone()} ontrouble={host.ontrouble} show={Show::of(&settings)} />
+        },
         (Route::Card(_), Some(card)) => {
             html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> }
         }
@@ -283,6 +289,7 @@ fn Frame(props: &FrameProps) -> Html {
                 } else {
                     <nav class="foot" aria-label={say("foot-title")}>
                         <a href="#/" aria-current={here(route == Route::Bench)}>{ say("bench-title") }</a>
+                        <a href="#/tape" aria-current={here(route == Route::Tape)}>{ say("tape-title") }</a>
                         <a href="#/settings" aria-current={here(route == Route::Settings)}>{ say("settings-title") }</a>
                     </nav>
                 }

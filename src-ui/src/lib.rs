@@ -3,7 +3,7 @@
 //! - [`app`] the frame; [`route`] addresses; [`screens`] bench and settings
 //! - [`cards`] one file a card: fields in, picture and answer out
 //! - [`widgets`] what every card is made of; [`pictures`] drawing primitives
-//! - [`settings`], [`show`] how values look; [`words`] every label; [`store`] what is kept, behind one trait
+//! - [`settings`], [`show`] how values look; [`words`] every label; [`store`] what is kept, behind one trait; [`tape`] the last answers
 
 // Component macros make public items that no docs page shows; what matters to a reader is documented where it stands.
 #![allow(missing_docs, reason = "Yew's component macro generates public items without docs")]
@@ -18,5 +18,6 @@ pub mod screens;
 pub mod settings;
 pub mod show;
 pub mod store;
+pub mod tape;
 pub mod widgets;
 pub mod words;

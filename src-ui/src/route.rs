@@ -1,4 +1,4 @@
-//! Addresses: `#/` is the bench, `#/settings` the settings, `#/shelf` a card.
+//! Addresses: `#/` is the bench, `#/settings` the settings, `#/tape` the tape, `#/shelf` a card.
 //!
 //! They live behind the hash, so that the same files work from a web server, in the native window and from a folder.
 
@@ -11,6 +11,8 @@ pub enum Route {
     Bench,
     /// Units, tool, look, shop.
     Settings,
+    /// The last answers.
+    Tape,
     /// The card of this slug; whether there is one is the screen's to say.
     Card(String),
 }
@@ -21,6 +23,7 @@ impl Route {
         match hash.trim_start_matches('#').trim_matches('/') {
             "" => Self::Bench,
             "settings" => Self::Settings,
+            "tape" => Self::Tape,
             slug => Self::Card(slug.to_owned()),
         }
     }
@@ -57,6 +60,7 @@ mod tests {
             ("", Route::Bench),
             ("#/", Route::Bench),
             ("#/settings", Route::Settings),
+            ("#/tape", Route::Tape),
             ("#/back-panel", Route::Card("back-panel".into())),
         ] {
             assert_eq!(Route::read(hash), want, "{hash}");

@@ -31,6 +31,8 @@ pub struct Shown {
     pub near: bool,
     /// What rounding `main` to the tool's marks cost, in words; nothing for an estimate.
     pub cost: Option<AttrValue>,
+    /// The lengths themselves, unrounded, to put on the tape.
+    pub lengths: Vec<Length>,
 }
 
 /// The parts as plain text.
@@ -95,6 +97,7 @@ impl Shown {
                 into.extend(from);
             }
             whole.near |= piece.near;
+            whole.lengths.extend(piece.lengths);
             whole.cost = match (whole.cost.take(), piece.cost) {
                 (Some(first), Some(second)) if first != second => Some(format!("{first}; {second}").into()),
                 (first, second) => first.or(second),
@@ -217,7 +220,15 @@ impl Show {
             other: Self::rounded(second),
             near: !second.is_exact(),
             cost: Some(Self::cost(first)),
+            lengths: vec![length],
         }
+    }
+
+    /// A length as somebody would type it, exactly.
+    pub fn typed(self, length: Length) -> String {
+        let on_a_tape = length.inch_parts().denominator <= 64;
+        let inches = self.system == System::Imperial && on_a_tape;
+        length.show(if inches { scantling::measure::Style::Inches } else { scantling::measure::Style::Mm })
     }
 
     /// A length as it is, unrounded where it can be written so: in inches or in millimetres.

@@ -108,11 +108,12 @@ impl Shell {
         until(&format!("{id}: {what}"), async || self.field(id).await, holds).await
     }
 
-    /// An element, scrolled to where nothing that sticks to an edge of the screen covers it.
+    /// An element, as soon as it is there, scrolled to where nothing that sticks to an edge of the screen covers it.
     ///
     /// # Errors
-    /// When there is none.
+    /// When there never is one.
     pub async fn element(&self, css: &str) -> Outcome<WebElement> {
+        self.shows(css).await?;
         let element = self.session()?.find(By::Css(css)).await?;
         self.ask::<()>(INTO_SIGHT, &[element.to_json()?]).await?;
         Ok(element)
@@ -219,6 +220,23 @@ impl Shell {
     /// When they do not open.
     pub async fn open_settings(&self) -> Outcome {
         self.screen("#/settings", "main .settings").await
+    }
+
+    /// Goes to the tape.
+    ///
+    /// # Errors
+    /// When it does not open.
+    pub async fn open_tape(&self) -> Outcome {
+        // An empty one has no list, only a sentence.
+        self.screen("#/tape", "main > .tape, main > .about").await
+    }
+
+    /// Opens the tape by the keys of a field.
+    ///
+    /// # Errors
+    /// When there is no such field.
+    pub async fn alt_down(&self, id: &str) -> Outcome {
+        Ok(self.element(&format!("#{id}")).await?.send_keys(Key::Alt + Key::Down).await?)
     }
 
     async fn screen(&self, address: &str, css: &str) -> Outcome {

@@ -42,6 +42,16 @@ share = Share
 undo = Undo
 demo = Put back to the demo
 
+hold = Hold a value
+hold-title = Tap what to put on the tape
+held = { $value } is on the tape.
+tape-title = Tape
+tape-for = { $field }: from the tape
+tape-empty = Nothing on the tape yet. Answers come here as you work, the last twenty; any can be held from its card.
+tape-name = Name it
+tape-name-of = Name of { $value }
+tape-drop = Take { $value } off the tape
+
 not-kept = What you type works, but may be gone at the next start.
 new-version = A newer version of Scantling is ready.
 take-over = Use it now

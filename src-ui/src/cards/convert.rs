@@ -42,7 +42,7 @@ fn chosen(line: &Converted, label: AttrValue, show: Show) -> Line {
     let inches = line.chosen.graduation.unit() == Unit::In;
     let exact = show.exact(line.length, !inches);
     let near = !inches && line.length.inch_parts().denominator > 64;
-    Line::new(label, Shown { other: exact, near, ..rounded(&line.chosen) })
+    Line::new(label, Shown { other: exact, near, lengths: vec![line.length], ..rounded(&line.chosen) })
 }
 
 fn ladder(line: &Converted, title: AttrValue) -> Group {

@@ -93,7 +93,7 @@ pub fn Bench(props: &BenchProps) -> Html {
         let rows: Vec<Html> = found.iter().filter(|(card, _)| card.stage == *stage).map(row).collect();
         (!rows.is_empty()).then(|| {
             html! {
-                <section key={format!("{stage:?}")} class="bench-stage">
+                <section key={stage.name().to_string()} class="bench-stage">
                     <h2>{ stage.name() }</h2>
                     <ul>{ rows }</ul>
                 </section>

@@ -1,4 +1,4 @@
-//! What can be done with an answer: see it at the saw, copy it, share it, undo, put back to the demo.
+//! What can be done with an answer: see it at the saw, hold a value of it, copy it, share it, undo, put back to the demo.
 
 use crate::browser::{Later, call, find, settle};
 use crate::words::say;
@@ -19,6 +19,8 @@ pub struct ActionsProps {
     pub ondemo: Callback<()>,
     /// The numbers full screen.
     pub onsaw: Callback<()>,
+    /// Values to put on the tape.
+    pub onhold: Callback<()>,
 }
 
 const SAID_MS: i32 = 2500;
@@ -85,6 +87,7 @@ pub fn Actions(props: &ActionsProps) -> Html {
     html! {
         <div class="actions">
             <button type="button" class="strong" data-action="saw" onclick={pressed(&props.onsaw)}>{ say("at-saw") }</button>
+            <button type="button" data-action="hold" onclick={pressed(&props.onhold)}>{ say("hold") }</button>
             <button type="button" data-action="copy" onclick={on_copy}>{ say("copy") }</button>
             if find("navigator.share").is_some() {
                 <button type="button" data-action="share" onclick={on_share}>{ say("share") }</button>

@@ -1,9 +1,9 @@
 //! At the saw: only the numbers, over the whole screen, the screen kept awake where the platform can.
 
+use super::over::Over;
 use super::reply::{Reply, verdict};
 use crate::browser::{Listener, call, settle};
 use crate::show::{draw, draw_other};
-use crate::words::say;
 use std::cell::Cell;
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
@@ -40,47 +40,27 @@ fn release(lock: &JsValue) {
 
 #[component]
 pub fn AtSaw(props: &AtSawProps) -> Html {
-    let dialog = use_node_ref();
-    {
-        let dialog = dialog.clone();
-        use_effect_with((), move |()| {
-            if let Some(dialog) = dialog.cast::<web_sys::HtmlDialogElement>() {
-                // Already open is fine too.
-                let _ = dialog.show_modal();
-            }
-            let open = Rc::new(Cell::new(true));
-            let held = Rc::new(std::cell::RefCell::new(None));
-            wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
-            // A browser drops the lock when the page goes out of sight; ask again when it comes back.
-            let again = web_sys::window().and_then(|window| window.document()).map(|document| {
-                let (open, held) = (open.clone(), held.clone());
-                Listener::on(&document, "visibilitychange", move |_| {
-                    wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
-                })
-            });
-            move || {
-                drop(again);
-                open.set(false);
-                if let Some(lock) = held.take() {
-                    release(&lock);
-                }
-            }
+    use_effect_with((), move |()| {
+        let open = Rc::new(Cell::new(true));
+        let held = Rc::new(std::cell::RefCell::new(None));
+        wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+        // A browser drops the lock when the page goes out of sight; ask again when it comes back.
+        let again = web_sys::window().and_then(|window| window.document()).map(|document| {
+            let (open, held) = (open.clone(), held.clone());
+            Listener::on(&document, "visibilitychange", move |_| {
+                wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+            })
         });
-    }
-    let close = {
-        let onclose = props.onclose.clone();
-        Callback::from(move |_: MouseEvent| onclose.emit(()))
-    };
-    let closed = {
-        let onclose = props.onclose.clone();
-        Callback::from(move |_: Event| onclose.emit(()))
-    };
+        move || {
+            drop(again);
+            open.set(false);
+            if let Some(lock) = held.take() {
+                release(&lock);
+            }
+        }
+    });
     html! {
-        <dialog ref={dialog} class="at-saw" aria-labelledby="at-saw-title" onclose={closed}>
-            <header>
-                <h2 id="at-saw-title">{ &props.title }</h2>
-                <button type="button" data-action="close" onclick={close}>{ say("close") }</button>
-            </header>
+        <Over title={props.title.clone()} class="at-saw" onclose={props.onclose.clone()}>
             <div class="at-saw-lines">
                 { for props.reply.main.iter().map(|line| html! {
                     <p class="at-saw-line" data-tone={line.tone.name()}>
@@ -97,6 +77,6 @@ pub fn AtSaw(props: &AtSawProps) -> Html {
                 if let Some(judged) = &props.reply.verdict { { verdict(judged) } }
                 { for props.reply.groups.iter().map(super::reply::group) }
             </div>
-        </dialog>
+        </Over>
     }
 }

@@ -5,12 +5,15 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
+use super::reply::Reply;
 use super::settled::{Part, Settled};
+use super::tape_list::{TapePage, TapeUse};
 use crate::browser::{AfterPaint, Later, Listener, focus_next_field};
 use crate::cards::CardEntry;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
 use crate::store::{Kept, StoreError};
+use crate::tape::Tape;
 use crate::words::say;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -43,12 +46,20 @@ const REST_MS: i32 = 250;
 /// Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
 #[hook]
 fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
+    let show = Show::of(state.settings());
     let waiting = use_mut_ref(|| None::<Rc<dyn Held>>);
     let seen = use_mut_ref(|| state.held.clone());
     let keep_now = {
         let (host, waiting) = (host.clone(), waiting.clone());
         Rc::new(move || {
-            let Some(text) = waiting.borrow_mut().take().and_then(|held| held.text()) else { return };
+            let Some(held) = waiting.borrow_mut().take() else { return };
+            let Some(text) = held.text() else { return };
+            if let (true, Some(reply)) = (held.problems().is_empty(), held.reply(show)) {
+                let lines = reply.main_lengths().into_iter().map(|(line, length)| (line.to_string(), length));
+                let mut tape = Tape::of(&host.kept);
+                tape.record(slug, lines.collect());
+                tape.keep(&host.kept, &host.ontrouble);
+            }
             let soon = host.kept.keep(&Kept::inputs_of(slug), text);
             let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
@@ -83,6 +94,33 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
     });
 }
 
+/// What may lie over a card.
+enum Page {
+    /// The numbers, large.
+    Saw,
+    /// The tape, for the field of this label.
+    Paste(AttrValue, Callback<String>),
+    /// Values of the answer to put on the tape.
+    Hold,
+}
+
+fn page_over(
+    page: &Page,
+    slug: &'static str,
+    title: &AttrValue,
+    reply: Reply,
+    host: &Host,
+    show: Show,
+    onclose: Callback<()>,
+) -> Html {
+    let purpose = match page {
+        Page::Saw => return html! { <AtSaw {title} {reply} {onclose} /> },
+        Page::Paste(label, onpaste) => TapeUse::Paste(label.clone(), onpaste.clone()),
+        Page::Hold => TapeUse::Hold(slug, reply.lengths()),
+    };
+    html! { <TapePage {purpose} kept={host.kept.clone()} ontrouble={host.ontrouble.clone()} {show} {onclose} /> }
+}
+
 /// Whether the card has been on the screen: the answer comes before the fields, which are many.
 #[hook]
 fn use_first_paint() -> UseStateHandle<bool> {
@@ -114,11 +152,19 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
     }
     use_keeping(slug, &props.host, &state);
-    let at_saw = use_state_eq(|| false);
+    let over = use_state(|| None::<Page>);
     let painted = use_first_paint();
 
     let show = Show::of(state.settings());
-    let tools = FieldTools::new(slug, &state, props.host.pad);
+    let open_page = |page: fn() -> Page| {
+        let over = over.clone();
+        Callback::from(move |()| over.set(Some(page())))
+    };
+    let ontape = {
+        let over = over.clone();
+        Callback::from(move |(label, onpaste)| over.set(Some(Page::Paste(label, onpaste))))
+    };
+    let tools = FieldTools::new(slug, &state, props.host.pad, ontape);
     let title = title();
     let next_on_enter = Callback::from(|event: KeyboardEvent| {
         let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
@@ -139,10 +185,6 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         let state = state.dispatcher();
         Callback::from(move |()| state.dispatch(change()))
     };
-    let saw = |open: bool| {
-        let at_saw = at_saw.clone();
-        Callback::from(move |()| at_saw.set(open))
-    };
     let at_large = state.held.problems().of("").map(|problem| {
         html! { <p class="problem at-large" role="alert">{ problem.to_string() }</p> }
     });
@@ -154,7 +196,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                     <Settled held={state.held.clone()} {show} part={Part::Picture} />
                 </div>
                 if let Some(reply) = &reply {
-                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={saw(true)} />
+                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={open_page(|| Page::Saw)} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
                 }
@@ -166,15 +208,20 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             </form>
             <div class="card-below">
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
-                    ondemo={act(|| Change::Demo)} onsaw={saw(true)} />
+                    ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
+                    onhold={open_page(|| Page::Hold)} />
                 <div class="groups" data-stale={state.is_stale().to_string()}>
                     <Settled held={state.held.clone()} {show} part={Part::Groups} />
                 </div>
                 <Settled held={state.held.clone()} {show} part={Part::Reasons} />
             </div>
-            if let (true, Some(reply)) = (*at_saw, reply) {
-                <AtSaw {title} {reply} onclose={saw(false)} />
-            }
+            { for over.as_ref().map(|page| {
+                let onclose = {
+                    let over = over.clone();
+                    Callback::from(move |()| over.set(None))
+                };
+                page_over(page, slug, &title, reply.unwrap_or_default(), &props.host, show, onclose)
+            }) }
         </section>
     }
 }

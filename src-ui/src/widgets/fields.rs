@@ -22,6 +22,7 @@ pub struct FieldTools {
     settings: Rc<Settings>,
     stale: bool,
     pad: bool,
+    ontape: Callback<(AttrValue, Callback<String>)>,
 }
 
 /// Reaches one input of some card, and does something to it.
@@ -29,7 +30,13 @@ type Reach<T> = Rc<dyn Fn(&mut dyn Any, &mut dyn FnMut(&mut T))>;
 
 impl FieldTools {
     /// The tools for a card as it is.
-    pub fn new(slug: &'static str, state: &UseReducerHandle<CardState>, pad: bool) -> Self {
+    /// `ontape` opens the tape for a field, given its label and what to do with the value.
+    pub fn new(
+        slug: &'static str,
+        state: &UseReducerHandle<CardState>,
+        pad: bool,
+        ontape: Callback<(AttrValue, Callback<String>)>,
+    ) -> Self {
         Self {
             slug,
             held: state.held.clone(),
@@ -37,6 +44,7 @@ impl FieldTools {
             settings: state.settings().clone(),
             stale: state.is_stale(),
             pad,
+            ontape,
         }
     }
 
@@ -112,9 +120,13 @@ impl FieldTools {
             });
         });
         let standing = standing.map(|reading| AttrValue::from(written_out(reading)));
+        let ontape = {
+            let (ontape, ontype) = (self.ontape.clone(), ontype.clone());
+            Callback::from(move |()| ontape.emit((say(id), ontype.clone())))
+        };
         html! {
             <TextField {id} label={say(id)} typed={reading.typed().to_owned()} {unit} {takes} {note} {ontype}
-                onstep={Some(onstep)} {standing} pad={self.pad} />
+                onstep={Some(onstep)} ontape={Some(ontape)} {standing} pad={self.pad} />
         }
     }
 

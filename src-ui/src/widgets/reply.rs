@@ -1,6 +1,7 @@
 //! An answer in lines: what stands large, what stands below, and the verdict in words.
 
 use crate::show::{Shown, draw, draw_other, spoken};
+use scantling::measure::Length;
 use yew::prelude::*;
 
 /// How a line or a verdict is meant.
@@ -112,6 +113,16 @@ impl Reply {
         text
     }
 
+    /// The lengths that stand large, each with the name of its line.
+    pub fn main_lengths(&self) -> Vec<(AttrValue, Length)> {
+        self.main.iter().flat_map(lengths_of).collect()
+    }
+
+    /// Every length of the answer, each with the name of its line.
+    pub fn lengths(&self) -> Vec<(AttrValue, Length)> {
+        self.main.iter().chain(self.groups.iter().flat_map(|group| &group.lines)).flat_map(lengths_of).collect()
+    }
+
     /// The main figures and the verdict in one sentence, for a screen reader.
     pub fn spoken(&self) -> String {
         let mut text = String::new();
@@ -129,6 +140,16 @@ impl Reply {
         }
         text
     }
+}
+
+/// The lengths of a line; where there are several, such as width and height, each is told by its number.
+fn lengths_of(line: &Line) -> Vec<(AttrValue, Length)> {
+    let lengths = &line.shown.lengths;
+    let label = |index: usize| match lengths.len() {
+        0 | 1 => line.label.clone(),
+        all => format!("{} {}/{all}", line.label, index + 1).into(),
+    };
+    lengths.iter().enumerate().map(|(index, length)| (label(index), *length)).collect()
 }
 
 /// The verdict: mark, colour and words.

@@ -1,6 +1,6 @@
 //! A field for a typed value: label, input, the unit a bare number takes, and one note for hint, echo and problem.
 
-use crate::words::say;
+use crate::words::{say, say_with};
 use yew::prelude::*;
 
 /// What the field takes, which decides the pad's keys and the arrow keys.
@@ -48,6 +48,9 @@ pub struct TextFieldProps {
     /// An arrow key asked for so many marks more or less; nothing for fields without marks.
     #[prop_or_default]
     pub onstep: Option<Callback<i64>>,
+    /// The tape was asked for; nothing for fields that take no length from it.
+    #[prop_or_default]
+    pub ontape: Option<Callback<()>>,
     /// Our pad is used here: the system's own keyboard stays away.
     #[prop_or_default]
     pub pad: bool,
@@ -64,6 +67,7 @@ impl PartialEq for TextFieldProps {
             && self.label == other.label
             && self.takes == other.takes
             && self.onstep.is_some() == other.onstep.is_some()
+            && self.ontape.is_some() == other.ontape.is_some()
             && self.pad == other.pad
     }
 }
@@ -75,6 +79,19 @@ fn pointed(typed: &str, at: usize) -> Html {
     let after: String = typed.chars().skip(at + 1).collect();
     let here = if here.trim().is_empty() { "␣".to_owned() } else { here };
     html! { <span class="pointed" aria-hidden="true">{ before }<mark>{ here }</mark>{ after }</span> }
+}
+
+/// The unit, which opens the tape. The keyboard does so from the field itself, so that one press of Tab leads on.
+fn tape_button(props: &TextFieldProps, ontape: Callback<()>) -> Html {
+    // A press must not take the focus from the field that the value goes into.
+    let stay = |event: MouseEvent| event.prevent_default();
+    html! {
+        <button type="button" class="text-field-tape" data-action="tape" tabindex="-1" aria-haspopup="dialog"
+            aria-label={say_with("tape-for", [("field", props.label.as_str().into())])}
+            onmousedown={stay} onclick={move |_: MouseEvent| ontape.emit(())}>
+            { if props.unit.is_empty() { "≡".into() } else { props.unit.clone() } }
+        </button>
+    }
 }
 
 #[component]
@@ -89,8 +106,13 @@ pub fn TextField(props: &TextFieldProps) -> Html {
         })
     };
     let onkey = {
-        let onstep = props.onstep.clone();
+        let (onstep, ontape) = (props.onstep.clone(), props.ontape.clone());
         Callback::from(move |event: KeyboardEvent| {
+            if let (true, "ArrowDown", Some(ontape)) = (event.alt_key(), event.key().as_str(), &ontape) {
+                event.prevent_default();
+                ontape.emit(());
+                return;
+            }
             let marks = match event.key().as_str() {
                 "ArrowUp" => 1,
                 "ArrowDown" => -1,
@@ -121,8 +143,11 @@ pub fn TextField(props: &TextFieldProps) -> Html {
                     placeholder={props.standing.clone()} autocomplete="off" autocapitalize="off" spellcheck="false"
                     inputmode={if props.pad { "none" } else { "text" }} enterkeyhint="next"
                     aria-invalid={invalid.to_string()} aria-describedby={note_id.clone()}
+                    aria-keyshortcuts={props.ontape.as_ref().map(|_| "Alt+ArrowDown")}
                     oninput={ontype} onkeydown={onkey} onfocus={select} />
-                if !props.unit.is_empty() {
+                if let Some(ontape) = &props.ontape {
+                    { tape_button(props, ontape.clone()) }
+                } else if !props.unit.is_empty() {
                     <span class="text-field-unit" aria-hidden="true">{ &props.unit }</span>
                 }
             </span>

@@ -3,3 +3,4 @@
 pub mod card;
 pub mod cards;
 pub mod settings;
+pub mod tape;

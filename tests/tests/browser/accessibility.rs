@@ -40,6 +40,8 @@ async fn every_screen(shell: &Shell, scheme: Scheme) -> Outcome {
     check(shell, "bench", scheme, &mut found).await?;
     shell.open_settings().await?;
     check(shell, "settings", scheme, &mut found).await?;
+    shell.open_tape().await?;
+    check(shell, "tape", scheme, &mut found).await?;
     for case in CASES {
         shell.open_card(case.slug).await?;
         shell.answers(case.demo).await?;
@@ -56,6 +58,10 @@ async fn every_screen(shell: &Shell, scheme: Scheme) -> Outcome {
         shell.press("[data-action=saw]").await?;
         shell.shows("dialog.at-saw[open]").await?;
         check(shell, &format!("{} at the saw", case.slug), scheme, &mut found).await?;
+        shell.press("[data-action=close]").await?;
+        shell.press("[data-action=hold]").await?;
+        shell.shows("dialog.tape-page[open]").await?;
+        check(shell, &format!("{}, holding a value", case.slug), scheme, &mut found).await?;
         shell.press("[data-action=close]").await?;
     }
     require(found.is_empty(), || format!("{} findings:\n{}", found.len(), found.join("\n")))

@@ -4,7 +4,7 @@ use scantling_tests::fault::Outcome;
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::scenarios::settings;
+use scantling_tests::scenarios::{settings, tape};
 use scantling_tests::shell::Kind;
 
 fn card(slug: &str) -> Outcome {
@@ -51,4 +51,9 @@ fn settings_are_there_after_a_restart() -> Outcome {
 fn every_card_has_its_case() {
     let slugs: Vec<&str> = CASES.iter().map(|case| case.slug).collect();
     assert_eq!(slugs, scantling::cards::CARDS.iter().map(|card| card.slug).collect::<Vec<_>>());
+}
+
+#[test]
+fn the_tape_carries_values() -> Outcome {
+    play("tape", Kind::Browser, async |shell| tape::carries_values(shell).await)
 }

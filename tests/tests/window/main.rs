@@ -6,7 +6,7 @@ use scantling_tests::fault::Outcome;
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::scenarios::settings;
+use scantling_tests::scenarios::{settings, tape};
 use scantling_tests::shell::{Kind, Shell};
 use std::sync::{Mutex, PoisonError};
 
@@ -56,4 +56,9 @@ fn wall_cleat() -> Outcome {
 #[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     alone("settings", async |shell| settings::are_kept(shell).await)
+}
+
+#[test]
+fn the_tape_carries_values() -> Outcome {
+    alone("tape", async |shell| tape::carries_values(shell).await)
 }
