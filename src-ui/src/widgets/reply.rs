@@ -120,7 +120,11 @@ impl Reply {
 
     /// Every length of the answer, each with the name of its line.
     pub fn lengths(&self) -> Vec<(AttrValue, Length)> {
-        self.main.iter().chain(self.groups.iter().flat_map(|group| &group.lines)).flat_map(lengths_of).collect()
+        let in_group = |group: &Group| {
+            let named = |(label, length)| (AttrValue::from(format!("{} · {label}", group.title)), length);
+            group.lines.iter().flat_map(lengths_of).map(named).collect::<Vec<_>>()
+        };
+        self.main_lengths().into_iter().chain(self.groups.iter().flat_map(in_group)).collect()
     }
 
     /// The main figures and the verdict in one sentence, for a screen reader.
