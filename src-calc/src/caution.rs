@@ -26,6 +26,8 @@ pub enum Caution {
     InTheWall,
     /// Hanging something that people walk and work below.
     HungOnTheWall,
+    /// Hanging clothes on a rail.
+    RailLoad,
     /// Eyes, ears, lungs.
     DustAndNoise,
     /// Every figure here is an estimate for ordinary furniture.
@@ -48,6 +50,7 @@ impl Caution {
             Self::StripOnEdge => "Strip on its edge",
             Self::InTheWall => "What is in the wall",
             Self::HungOnTheWall => "Hung on a wall",
+            Self::RailLoad => "Pull on the rail",
             Self::DustAndNoise => "Dust and noise",
             Self::Estimate => "An estimate",
         }
@@ -85,6 +88,9 @@ impl Caution {
             }
             Self::HungOnTheWall => {
                 "The building code and the landlord's rules come first, above all where the earth shakes. Nothing here checks the wall itself, the cabinet's joints and back, or somebody leaning on it. Hang nothing heavy from plasterboard alone. Try it with the full load and nobody below."
+            }
+            Self::RailLoad => {
+                "A rail is for clothes, not for people: children hang on it. Sockets, brackets, blocks and their screws carry this load too and need their own check, and the cabinet must be fixed so that it cannot tip forward. Round the ends of a sawn tube before it is handled."
             }
             Self::DustAndNoise => {
                 "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."

@@ -5,6 +5,7 @@
 
 pub mod back_panel;
 pub mod bevelled_strips;
+pub mod clothes_rail;
 pub mod convert;
 pub mod cup_hinge;
 pub mod shelf;
@@ -37,8 +38,15 @@ pub enum Refusal {
 }
 
 /// Every card, in the order of the bench.
-pub const CARDS: &[Card] =
-    &[convert::CARD, back_panel::CARD, shelf::CARD, bevelled_strips::CARD, cup_hinge::CARD, wall_cleat::CARD];
+pub const CARDS: &[Card] = &[
+    convert::CARD,
+    back_panel::CARD,
+    shelf::CARD,
+    clothes_rail::CARD,
+    bevelled_strips::CARD,
+    cup_hinge::CARD,
+    wall_cleat::CARD,
+];
 
 /// The card of that slug.
 pub fn card(slug: &str) -> Option<&'static Card> {

@@ -1,7 +1,9 @@
 //! What things are made of, and where each value was published.
 
+pub mod clothes;
 pub mod hardware;
 pub mod loads;
 pub mod materials;
+pub mod metals;
 pub mod movement;
 pub mod sheets;

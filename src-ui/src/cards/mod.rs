@@ -5,6 +5,7 @@
 
 mod back_panel;
 mod bevelled_strips;
+mod clothes_rail;
 mod convert;
 mod cup_hinge;
 mod shelf;
@@ -131,6 +132,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<convert::Convert>(),
     CardEntry::of::<back_panel::BackPanel>(),
     CardEntry::of::<shelf::Shelf>(),
+    CardEntry::of::<clothes_rail::ClothesRail>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
     CardEntry::of::<wall_cleat::WallCleat>(),

@@ -96,6 +96,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("convert-readings", "333"),
     ("back-panel-opening-width", "864"),
     ("shelf-span", "900"),
+    ("clothes-rail-span", "900"),
     ("bevelled-strips-strip-width", "20"),
     ("cup-hinge-opening-width", "864"),
     ("wall-cleat-top-at", "2000"),

@@ -83,6 +83,25 @@ pub const CASES: &[Case] = &[
         steps: Some(("shelf-depth", "300.5", "299.5")),
     },
     Case {
+        slug: "clothes-rail",
+        // 25 × 1.5 mm steel, I = 7675.7 mm⁴, A = 110.74 mm²; coats 40 kg/m and its own 0.869: w = 0.40079 N/mm;
+        // 5·w·864⁴/(384·210000·I) = 1.8041 mm. The middle 60 + 25/2 below the top.
+        demo: &["1.8 mm", "72.5 mm"],
+        acts: &[
+            Choose("clothes-rail-material", 5),
+            Type("clothes-rail-own-stiffness", "210000"),
+            Type("clothes-rail-own-density", "0"),
+            Type("clothes-rail-span", "1000"),
+        ],
+        // 3.1687 mm to three figures; 3.1687/25.4 = 0.12475 in; 72.5/25.4 = 2.8543, nearest 2 14/16.
+        answer: &["3.17 mm", "72.5 mm"],
+        inches: &["0.125 inch", "2 7/8 inch"],
+        source: "handbook B-12; the hooks' room and half the rail",
+        bad: ("clothes-rail-span", "1000 kg", "not a unit of length"),
+        enter: Some(("clothes-rail-diameter", "clothes-rail-wall")),
+        steps: Some(("clothes-rail-diameter", "25.5", "24.5")),
+    },
+    Case {
         slug: "bevelled-strips",
         // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
         demo: &["4 strips", "45 mm"],

@@ -4,6 +4,7 @@
 
 mod back_panel;
 mod bevelled_strips;
+mod clothes_rail;
 mod cup_hinge;
 mod shelf;
 mod wall_cleat;

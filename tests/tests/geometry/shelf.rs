@@ -10,26 +10,26 @@ use scantling::measure::{Figure, Reading};
 use scantling::stock::materials::Choice;
 
 /// Of them every second, third and fortieth part ends at a node.
-const ELEMENTS: usize = 240;
+pub(crate) const ELEMENTS: usize = 240;
 const GRAVITY: f64 = 9.806_65;
 /// The elements' cubics are exact at nodes under even and nodal loads; what is left is the solver's rounding.
 const NODE_TOLERANCE: f64 = 1e-6;
 
 /// What the finite elements say.
-struct Bent {
+pub(crate) struct Bent {
     /// Sag of each node, mm.
-    sag: Vec<f64>,
+    pub(crate) sag: Vec<f64>,
     /// Force on each support, N.
-    reactions: Vec<f64>,
+    pub(crate) reactions: Vec<f64>,
     /// Largest moment at a node, N·mm.
-    moment: f64,
+    pub(crate) moment: f64,
 }
 
 /// Solves `K u = f` for a shelf of `span` mm; `even` N/mm all along, `point` N in the middle of the first bay.
 ///
 /// A node has two unknowns, its sag and its rotation times the element's length (which keeps the numbers alike), so K is
 /// a band of 2 by 2 blocks and is eliminated block by block.
-fn finite_elements(support: Support, span: f64, stiffness: f64, even: f64, point: f64) -> Bent {
+pub(crate) fn finite_elements(support: Support, span: f64, stiffness: f64, even: f64, point: f64) -> Bent {
     let (bays, fixed): (usize, &[usize]) = match support {
         Support::Loose => (1, &[]),
         Support::FixedBothEnds => (1, &[0, ELEMENTS]),

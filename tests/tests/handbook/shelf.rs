@@ -1,7 +1,7 @@
 //! Rows B, C, S, F, L and X: sag, edge strips, spans, strength, loads, materials. Each value is what the handbook
 //! prints, and must be met to within half of its last digit.
 //!
-//! Not met by this card, because it has no such shelf: B-10, B-11, B-15 (overhangs), B-12 to B-14 (rails),
+//! Not met by this card, because it has no such shelf: B-10, B-11, B-15 (overhangs), B-12 to B-14 (rails: see that card),
 //! B-16 (two loads), L-3 (loads per area).
 
 use scantling::cards::shelf::{Answer, Grain, Inputs, Judged, Limit, Load, PartOf, Strip, Support, solve};
@@ -10,7 +10,7 @@ use scantling::stock::materials::Choice;
 
 /// Half of the last digit of `printed`, and a hair for the float.
 #[track_caller]
-fn prints(id: &str, got: f64, printed: &str) {
+pub(crate) fn prints(id: &str, got: f64, printed: &str) {
     let want: f64 = printed.parse().unwrap();
     let (mantissa, exponent) = printed.split_once('e').unwrap_or((printed, "0"));
     let places: i32 = mantissa.split_once('.').map_or(0, |(_, behind)| behind.len()).try_into().unwrap();

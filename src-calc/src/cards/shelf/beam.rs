@@ -42,22 +42,22 @@ impl Support {
 
 /// What lies on the shelf: an even load in each bay, N/mm, and one in the middle of the first bay, N.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub(super) struct Loads {
-    pub(super) even: [f64; 3],
-    pub(super) point: f64,
+pub(in crate::cards) struct Loads {
+    pub(in crate::cards) even: [f64; 3],
+    pub(in crate::cards) point: f64,
 }
 
 impl Loads {
     /// The same in every bay.
-    pub(super) const fn even(n_per_mm: f64) -> Self {
+    pub(in crate::cards) const fn even(n_per_mm: f64) -> Self {
         Self { even: [n_per_mm; 3], point: 0.0 }
     }
 
-    pub(super) fn scaled(self, by: f64) -> Self {
+    pub(in crate::cards) fn scaled(self, by: f64) -> Self {
         Self { even: self.even.map(|load| load * by), point: self.point * by }
     }
 
-    pub(super) fn plus(self, other: Self) -> Self {
+    pub(in crate::cards) fn plus(self, other: Self) -> Self {
         let ([a, b, c], [d, e, f]) = (self.even, other.even);
         Self { even: [a + d, b + e, c + f], point: self.point + other.point }
     }
@@ -65,7 +65,7 @@ impl Loads {
 
 /// One bay: its loads, and the moments at its two ends.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Bay {
+pub(in crate::cards) struct Bay {
     length: f64,
     even: f64,
     point: f64,
@@ -75,7 +75,7 @@ pub(super) struct Bay {
 
 impl Bay {
     /// Deflection times stiffness at `x` from the bay's left support, down positive.
-    pub(super) fn deflection(&self, x: f64) -> f64 {
+    pub(in crate::cards) fn deflection(&self, x: f64) -> f64 {
         let (l, from_right) = (self.length, self.length - x);
         let near = x.min(from_right);
         self.even * x * from_right * (l * l + x * from_right) / 24.0
@@ -95,7 +95,7 @@ impl Bay {
     }
 
     /// Bending moment at `x`.
-    pub(super) fn moment(&self, x: f64) -> f64 {
+    pub(in crate::cards) fn moment(&self, x: f64) -> f64 {
         let from_right = self.length - x;
         self.left
             + (self.right - self.left) * x / self.length
@@ -159,7 +159,7 @@ impl Bay {
 
 /// A shelf worked out: its bays with the moments at their ends.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Beam {
+pub(in crate::cards) struct Beam {
     bays: [Bay; 3],
     count: usize,
     bay_mm: f64,
@@ -168,7 +168,7 @@ pub(super) struct Beam {
 impl Beam {
     /// Solves the three-moment equations, `M₀ + 4 M₁ + M₂ = −6 (θ₀ + θ₁) / L`, with `θ = w L³ / 24 + P L² / 16` for the
     /// rotation of a bay's ends if it lay on two supports by itself; a fixed end reads `2 M₀ + M₁ = −6 θ₀ / L`.
-    pub(super) fn new(support: Support, bay_mm: f64, loads: Loads) -> Self {
+    pub(in crate::cards) fn new(support: Support, bay_mm: f64, loads: Loads) -> Self {
         let l = bay_mm;
         let [first, second, third] = loads.even;
         let pull = |even: f64, point: f64| even * l * l / 4.0 + point * l * 3.0 / 8.0;
@@ -190,25 +190,25 @@ impl Beam {
     }
 
     /// The bays from left to right.
-    pub(super) fn bays(&self) -> impl Iterator<Item = &Bay> {
+    pub(in crate::cards) fn bays(&self) -> impl Iterator<Item = &Bay> {
         self.bays.iter().take(self.count)
     }
 
     /// Where the first bay sags most, from the left end, and deflection times stiffness there. With every bay loaded
     /// alike, or the first one more, no other bay sags more.
-    pub(super) fn deepest(&self) -> (f64, f64) {
+    pub(in crate::cards) fn deepest(&self) -> (f64, f64) {
         let [first, ..] = &self.bays;
         first.deepest()
     }
 
     /// The moments at the two ends of the first bay.
-    pub(super) fn first_moments(&self) -> (f64, f64) {
+    pub(in crate::cards) fn first_moments(&self) -> (f64, f64) {
         let [first, ..] = &self.bays;
         (first.left, first.right)
     }
 
     /// Deflection times stiffness at a place on the whole shelf.
-    pub(super) fn deflection(&self, x: f64) -> f64 {
+    pub(in crate::cards) fn deflection(&self, x: f64) -> f64 {
         let mut left = x;
         for bay in self.bays() {
             if left <= self.bay_mm {
@@ -220,17 +220,17 @@ impl Beam {
     }
 
     /// The largest moment that sags a bay.
-    pub(super) fn sagging_moment(&self) -> f64 {
+    pub(in crate::cards) fn sagging_moment(&self) -> f64 {
         self.bays().map(Bay::largest_moment).fold(0.0, f64::max)
     }
 
     /// The largest moment over a support or at a fixed end, as a positive number.
-    pub(super) fn support_moment(&self) -> f64 {
+    pub(in crate::cards) fn support_moment(&self) -> f64 {
         self.bays().map(|bay| (-bay.left).max(-bay.right)).fold(0.0, f64::max)
     }
 
     /// What each support carries, N, from the left; negative where the shelf would lift off.
-    pub(super) fn reactions(&self) -> Vec<f64> {
+    pub(in crate::cards) fn reactions(&self) -> Vec<f64> {
         let mut all = Vec::with_capacity(self.count + 1);
         let mut carried = 0.0;
         for bay in self.bays() {

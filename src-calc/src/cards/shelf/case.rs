@@ -6,16 +6,16 @@ use super::section::{Part, Section, Strip};
 use crate::stock::materials::Family;
 
 /// Standard gravity, m/s². Exact by definition.
-pub(super) const GRAVITY: f64 = 9.806_65;
+pub(in crate::cards) const GRAVITY: f64 = 9.806_65;
 
 /// The figures of one material that enter the sum.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Figures {
-    pub(super) stiffness_mpa: f64,
-    pub(super) strength_mpa: Option<f64>,
-    pub(super) divisor: f64,
-    pub(super) density_kg_m3: f64,
-    pub(super) creep: f64,
+pub(in crate::cards) struct Figures {
+    pub(in crate::cards) stiffness_mpa: f64,
+    pub(in crate::cards) strength_mpa: Option<f64>,
+    pub(in crate::cards) divisor: f64,
+    pub(in crate::cards) density_kg_m3: f64,
+    pub(in crate::cards) creep: f64,
 }
 
 /// Where they come from: typed, or a table in which the thickness picks the line.

@@ -53,6 +53,23 @@ fn first_to_pass(mut fails: u32, mut passes: u32, test: impl Fn(u32) -> bool) ->
     passes
 }
 
+/// The longest span that holds, among the marks; a longer one never holds where a shorter one does not.
+pub(in crate::cards) fn longest_span(graduation: Graduation, holds: &dyn Fn(f64) -> bool) -> Found {
+    let step = graduation.step();
+    let step_mm = step.as_mm();
+    // Marks are few and steps short: this cannot fail, and zero would show at once.
+    let at = |mark: u32| step.times(i64::from(mark), 1).unwrap_or_default();
+    let span = |mark: u32| holds(f64::from(mark) * step_mm);
+    let last = last_mark(LONGEST_MM, step_mm);
+    if span(last) {
+        Found::All(at(last))
+    } else if !span(1) {
+        Found::None(at(1))
+    } else {
+        Found::At(at(first_to_pass(1, last, |mark| !span(mark)) - 1))
+    }
+}
+
 impl WouldHold {
     /// `strip` is the strip to try if the shelf has none.
     pub(super) fn find(case: &Case, strip: Option<StripOf>, graduation: Graduation) -> Self {
@@ -62,15 +79,7 @@ impl WouldHold {
         let at = |mark: u32| step.times(i64::from(mark), 1).unwrap_or_default();
         let mm = |mark: u32| f64::from(mark) * step_mm;
 
-        let span = |mark: u32| Case { span_mm: mm(mark), ..*case }.holds();
-        let last = last_mark(LONGEST_MM, step_mm);
-        let longest_span = if span(last) {
-            Found::All(at(last))
-        } else if !span(1) {
-            Found::None(at(1))
-        } else {
-            Found::At(at(first_to_pass(1, last, |mark| !span(mark)) - 1))
-        };
+        let longest_span = longest_span(graduation, &|span_mm| Case { span_mm, ..*case }.holds());
 
         let thickness = |mark: u32| Case { thickness_mm: mm(mark), ..*case }.holds();
         // From one line of the table to the next the stiffness may drop, so each line's thicknesses are tried by themselves.

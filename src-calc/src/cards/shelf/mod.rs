@@ -4,14 +4,14 @@
 //! Everything but the sizes themselves is an estimate, since boards differ from their tables by a quarter or more.
 
 mod answer;
-mod beam;
-mod case;
-mod holds;
+pub(super) mod beam;
+pub(super) mod case;
+pub(super) mod holds;
 mod inputs;
 mod notes;
-mod read;
+pub(super) mod read;
 mod section;
-mod steps;
+pub(super) mod steps;
 
 pub use answer::{Answer, Carried, PartOf, Place, Strength, Used, Verdict};
 pub use beam::Support;

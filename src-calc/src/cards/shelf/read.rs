@@ -20,7 +20,7 @@ pub(super) struct Read {
 }
 
 /// A figure from `least` to `most`, or a problem.
-fn between(
+pub(in crate::cards) fn between(
     figure: &Figure,
     kind: FigureKind,
     (least, most): (f64, f64),
@@ -50,39 +50,48 @@ fn size(reading: &Reading, most_mm: i64) -> Result<Length, Problem> {
     }
 }
 
-impl Inputs {
-    /// One's own figures, each checked.
-    fn own(&self, problems: &mut Problems) -> Option<Figures> {
+/// One's own material as typed.
+pub(in crate::cards) struct OwnMaterial<'a> {
+    pub(in crate::cards) own_stiffness: &'a Figure,
+    pub(in crate::cards) own_strength: &'a Figure,
+    pub(in crate::cards) own_divisor: &'a Figure,
+    pub(in crate::cards) own_density: &'a Figure,
+    pub(in crate::cards) own_creep: &'a Figure,
+}
+
+impl OwnMaterial<'_> {
+    /// Its figures, each checked; a problem names the field as here.
+    pub(in crate::cards) fn read(&self, problems: &mut Problems) -> Option<Figures> {
         let stiffness = between(
-            &self.own_stiffness,
+            self.own_stiffness,
             FigureKind::Stress,
             (1.0, 1e6),
             Quantity::mpa,
             "wood and boards have 1000 to 20000 MPa, steel 210000",
         );
         let strength = between(
-            &self.own_strength,
+            self.own_strength,
             FigureKind::Stress,
             (0.1, 1e4),
             Quantity::mpa,
             "wood and boards have 10 to 120 MPa",
         );
         let density = between(
-            &self.own_density,
+            self.own_density,
             FigureKind::Density,
             (0.0, 25_000.0),
             Quantity::number,
-            "wood and boards have 300 to 1100 kg/m³; zero leaves the shelf's own weight out",
+            "wood and boards have 300 to 1100 kg/m³; zero leaves its own weight out",
         );
         let creep = between(
-            &self.own_creep,
+            self.own_creep,
             FigureKind::Number,
             (0.0, 10.0),
             Quantity::number,
             "solid wood 0.6, plywood 0.8, boards of particles and fibres 2.25",
         );
         let divisor = between(
-            &self.own_divisor,
+            self.own_divisor,
             FigureKind::Number,
             (1.0, 100.0),
             Quantity::number,
@@ -100,6 +109,13 @@ impl Inputs {
             density_kg_m3: density_kg_m3?,
             creep: creep?,
         })
+    }
+}
+
+impl Inputs {
+    fn own(&self, problems: &mut Problems) -> Option<Figures> {
+        let Self { own_stiffness, own_strength, own_divisor, own_density, own_creep, .. } = self;
+        OwnMaterial { own_stiffness, own_strength, own_divisor, own_density, own_creep }.read(problems)
     }
 
     fn loads(&self, problems: &mut Problems) -> Option<Loads> {

@@ -8,18 +8,20 @@ use crate::source::Source;
 use crate::stock::materials::Choice;
 use crate::working::Working;
 
-const TYPED: Source = Source::practice("your own figure");
-const GRAVITY_SOURCE: Source = Source::published("standard gravity, 9.80665 m/s² by definition");
-const STATICS: Source = Source::practice("statics of a beam, from the three-moment equation");
+pub(in crate::cards) const TYPED: Source = Source::practice("your own figure");
+pub(in crate::cards) const GRAVITY_SOURCE: Source = Source::published("standard gravity, 9.80665 m/s² by definition");
+pub(in crate::cards) const STATICS: Source = Source::practice("statics of a beam, from the three-moment equation");
 const TRANSFORMED: Source = Source::practice("transformed section, as in textbooks of mechanics");
 const RECTANGLE: Source = Source::practice("second moment of area of a rectangle");
-const TABLE_9_1: Source = Source::published("Wood Handbook FPL-GTR-190 (2010), table 9-1");
+pub(in crate::cards) const TABLE_9_1: Source = Source::published("Wood Handbook FPL-GTR-190 (2010), table 9-1");
 const PROPPED: Source =
     Source::memory("beam tables, one end fixed: w·L⁴/184.6 EI at 0.5785 L; checked by finite elements");
-const TWO_BAYS: Source =
+pub(in crate::cards) const TWO_BAYS: Source =
     Source::published("Civil Engineering Reference Manual, two equal spans: 0.00541 w·L⁴/EI at 0.4215 L");
-const THREE_BAYS: Source = Source::memory("beam tables, three equal spans: 0.0069 w·L⁴/EI; checked by finite elements");
-const LONG_TERM: Source = Source::memory("EN 1995-1-1, 2.2.3 and 7.2: the lasting part of the load creeps by kdef");
+pub(in crate::cards) const THREE_BAYS: Source =
+    Source::memory("beam tables, three equal spans: 0.0069 w·L⁴/EI; checked by finite elements");
+pub(in crate::cards) const LONG_TERM: Source =
+    Source::memory("EN 1995-1-1, 2.2.3 and 7.2: the lasting part of the load creeps by kdef");
 const PARTS_CREEP: Source =
     Source::memory("EN 1995-1-1, 2.3.2.2: each part's stiffness divided by 1 + kdef, since parts creep differently");
 
