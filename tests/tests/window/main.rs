@@ -44,6 +44,11 @@ fn shelf() -> Outcome {
 }
 
 #[test]
+fn clothes_rail() -> Outcome {
+    card("clothes-rail")
+}
+
+#[test]
 fn cup_hinge() -> Outcome {
     card("cup-hinge")
 }
