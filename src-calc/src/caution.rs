@@ -18,6 +18,8 @@ pub enum Caution {
     SheetHandling,
     /// Drilling a cup hole.
     CupDrilling,
+    /// Drilling holes that stop inside the board.
+    BlindHoles,
     /// Loading a shelf.
     ShelfLoad,
     /// Bevelling a strip that stands on its edge.
@@ -46,6 +48,7 @@ impl Caution {
             Self::BlindCut => "Cut that does not come through",
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
+            Self::BlindHoles => "Holes that stop inside",
             Self::ShelfLoad => "Load on the shelf",
             Self::StripOnEdge => "Strip on its edge",
             Self::InTheWall => "What is in the wall",
@@ -76,6 +79,9 @@ impl Caution {
             }
             Self::CupDrilling => {
                 "Clamp the door and feed the bit gently. Set the depth stop on a scrap of the same thickness: the point of the bit must not come out at the face."
+            }
+            Self::BlindHoles => {
+                "Clamp the board and the guide or the rail. Set the depth stop on a scrap of the same thickness, the point of the bit counted in: it must not come out at the other face, and no hand belongs under it. Let the bit come to rest before lifting it out. Your machine's manual decides."
             }
             Self::ShelfLoad => {
                 "Pins, brackets and the wall carry this load too; they need their own check. Heavy things belong on the lowest shelf. Shelves over people's heads, in public rooms or carrying a structure are work for a qualified person."

@@ -8,6 +8,7 @@ pub mod bevelled_strips;
 pub mod clothes_rail;
 pub mod convert;
 pub mod cup_hinge;
+pub mod hole_rows;
 pub mod shelf;
 pub mod wall_cleat;
 
@@ -44,6 +45,7 @@ pub const CARDS: &[Card] = &[
     shelf::CARD,
     clothes_rail::CARD,
     bevelled_strips::CARD,
+    hole_rows::CARD,
     cup_hinge::CARD,
     wall_cleat::CARD,
 ];

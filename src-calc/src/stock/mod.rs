@@ -2,6 +2,7 @@
 
 pub mod clothes;
 pub mod hardware;
+pub mod line_boring;
 pub mod loads;
 pub mod materials;
 pub mod metals;

@@ -8,6 +8,7 @@ mod bevelled_strips;
 mod clothes_rail;
 mod convert;
 mod cup_hinge;
+mod hole_rows;
 mod shelf;
 mod wall_cleat;
 
@@ -134,6 +135,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<shelf::Shelf>(),
     CardEntry::of::<clothes_rail::ClothesRail>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
+    CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
     CardEntry::of::<wall_cleat::WallCleat>(),
 ];

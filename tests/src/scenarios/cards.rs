@@ -121,6 +121,19 @@ pub const CASES: &[Case] = &[
         steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
     },
     Case {
+        slug: "hole-rows",
+        // (1169.2 − 2·40)/32 = 34.04: 35 holes; (1169.2 − 34·32)/2 = 40.6, on marks of 0.5 mm 40.5. Rear row 330 − 37.
+        demo: &["40.5 mm", "37, 293 mm"],
+        acts: &[Type("hole-rows-height", "2000"), Type("hole-rows-depth", "560"), Type("hole-rows-end-distance", "37")],
+        answer: &["40 mm", "37, 523 mm"],
+        // 40/25.4 = 1.5748, nearest 1 9/16; 37/25.4 = 1.4567, nearest 1 7/16; 523/25.4 = 20.591, nearest 20 9/16.
+        inches: &["1 9/16 inch", "1 7/16, 20 9/16 inch"],
+        source: "handbook N-3 and N-7",
+        bad: ("hole-rows-height", "2000 x", "One length at a time"),
+        enter: Some(("hole-rows-height", "hole-rows-depth")),
+        steps: Some(("hole-rows-end-distance", "37.5", "36.5")),
+    },
+    Case {
         slug: "cup-hinge",
         // Overlay 14.6 − 1.6 = 13, plate 11 + 4 − 13 = 2; each door (800 + 2·13 − 3)/2 wide, 1140 + 2·12 high.
         demo: &["2 mm", "411.5 × 1164 mm"],

@@ -6,5 +6,6 @@ mod back_panel;
 mod bevelled_strips;
 mod clothes_rail;
 mod cup_hinge;
+mod hole_rows;
 mod shelf;
 mod wall_cleat;

@@ -49,6 +49,11 @@ fn clothes_rail() -> Outcome {
 }
 
 #[test]
+fn hole_rows() -> Outcome {
+    card("hole-rows")
+}
+
+#[test]
 fn cup_hinge() -> Outcome {
     card("cup-hinge")
 }
