@@ -30,6 +30,8 @@ pub enum Caution {
     HungOnTheWall,
     /// Hanging clothes on a rail.
     RailLoad,
+    /// Spacing what a child could get through or be caught in.
+    Railing,
     /// Eyes, ears, lungs.
     DustAndNoise,
     /// Every figure here is an estimate for ordinary furniture.
@@ -54,6 +56,7 @@ impl Caution {
             Self::InTheWall => "What is in the wall",
             Self::HungOnTheWall => "Hung on a wall",
             Self::RailLoad => "Pull on the rail",
+            Self::Railing => "Railings, gates and cots",
             Self::DustAndNoise => "Dust and noise",
             Self::Estimate => "An estimate",
         }
@@ -97,6 +100,9 @@ impl Caution {
             }
             Self::RailLoad => {
                 "A rail is for clothes, not for people: children hang on it. Sockets, brackets, blocks and their screws carry this load too and need their own check, and the cabinet must be fixed so that it cannot tip forward. Round the ends of a sawn tube before it is handled."
+            }
+            Self::Railing => {
+                "Where a child could climb, get through or be caught, local rules set the largest gap, and the strength: those for stairs and balconies, those for gates, cots and bunks. Take the gap from there, and measure every gap again when it is built."
             }
             Self::DustAndNoise => {
                 "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."

@@ -205,6 +205,15 @@ impl Show {
         self.length_towards(length, self.rounding)
     }
 
+    /// What rounding to the tool in hand adds to a length, below zero where the mark is under; nothing past all marks.
+    pub fn rounding_of(self, length: Length) -> Option<Length> {
+        let graduation = match self.system {
+            System::Metric => self.mm,
+            System::Imperial => self.inch,
+        };
+        graduation.round(length, self.rounding).ok().map(|rounded| rounded.error)
+    }
+
     /// A length that must not be rounded the other way, such as one that has to fit inside.
     pub fn length_towards(self, length: Length, rounding: Rounding) -> Shown {
         let (Ok(metric), Ok(imperial)) = (self.mm.round(length, rounding), self.inch.round(length, rounding)) else {

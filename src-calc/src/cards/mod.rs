@@ -10,6 +10,7 @@ pub mod convert;
 pub mod cup_hinge;
 pub mod hole_rows;
 pub mod shelf;
+pub mod spacing;
 pub mod wall_cleat;
 
 use crate::problem::Problems;
@@ -44,6 +45,7 @@ pub const CARDS: &[Card] = &[
     back_panel::CARD,
     shelf::CARD,
     clothes_rail::CARD,
+    spacing::CARD,
     bevelled_strips::CARD,
     hole_rows::CARD,
     cup_hinge::CARD,

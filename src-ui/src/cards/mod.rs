@@ -10,6 +10,7 @@ mod convert;
 mod cup_hinge;
 mod hole_rows;
 mod shelf;
+mod spacing;
 mod wall_cleat;
 
 use crate::settings::Settings;
@@ -134,6 +135,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<back_panel::BackPanel>(),
     CardEntry::of::<shelf::Shelf>(),
     CardEntry::of::<clothes_rail::ClothesRail>(),
+    CardEntry::of::<spacing::Spacing>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),

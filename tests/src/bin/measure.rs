@@ -97,6 +97,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("back-panel-opening-width", "864"),
     ("shelf-span", "900"),
     ("clothes-rail-span", "900"),
+    ("spacing-length", "864"),
     ("bevelled-strips-strip-width", "20"),
     ("hole-rows-end-distance", "40"),
     ("cup-hinge-opening-width", "864"),

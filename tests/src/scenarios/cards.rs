@@ -102,6 +102,27 @@ pub const CASES: &[Case] = &[
         steps: Some(("clothes-rail-diameter", "25.5", "24.5")),
     },
     Case {
+        slug: "spacing",
+        // (800 − 7·45)/8 = 60.625, and 45 more from centre to centre: 105.625, to half millimetres.
+        demo: &["60.5 mm", "105.5 mm"],
+        acts: &[
+            Choose("spacing-even", 1),
+            Choose("spacing-ends", 3),
+            Type("spacing-length", "720"),
+            Type("spacing-width", "5"),
+            Type("spacing-count", "22"),
+            Type("spacing-end", "24"),
+        ],
+        // (720 − 2·24)/21 = 32 from centre to centre, 5 less from edge to edge.
+        answer: &["27 mm", "32 mm"],
+        // 27/25.4 = 1.0630, nearest 1 1/16; 32/25.4 = 1.2598, nearest 1 4/16.
+        inches: &["1 1/16 inch", "1 1/4 inch"],
+        source: "handbook N-1, a row of holes",
+        bad: ("spacing-width", "5 x", "One length at a time"),
+        enter: Some(("spacing-length", "spacing-width")),
+        steps: Some(("spacing-end", "24.5", "23.5")),
+    },
+    Case {
         slug: "bevelled-strips",
         // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
         demo: &["4 strips", "45 mm"],

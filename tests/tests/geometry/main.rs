@@ -8,4 +8,5 @@ mod clothes_rail;
 mod cup_hinge;
 mod hole_rows;
 mod shelf;
+mod spacing;
 mod wall_cleat;

@@ -49,6 +49,11 @@ fn clothes_rail() -> Outcome {
 }
 
 #[test]
+fn spacing() -> Outcome {
+    card("spacing")
+}
+
+#[test]
 fn hole_rows() -> Outcome {
     card("hole-rows")
 }
