@@ -5,6 +5,7 @@
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
     CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, hole_rows, shelf, spacing, wall_cleat,
+    wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
 use std::hint::black_box;
@@ -32,7 +33,18 @@ fn cards(bench: &mut Criterion) {
             group.bench_function($card::CARD.slug, |bench| bench.iter(|| $card::solve(black_box(&inputs))));
         )*};
     }
-    solve!(convert, back_panel, shelf, clothes_rail, spacing, bevelled_strips, hole_rows, cup_hinge, wall_cleat);
+    solve!(
+        convert,
+        back_panel,
+        shelf,
+        clothes_rail,
+        spacing,
+        wood_movement,
+        bevelled_strips,
+        hole_rows,
+        cup_hinge,
+        wall_cleat
+    );
     let all: Vec<_> = CARDS.iter().map(|card| card.slug).collect();
     assert_eq!(solved, all, "every card is measured, in the order of the bench");
 }

@@ -14,12 +14,13 @@
 use libfuzzer_sys::fuzz_target;
 use scantling::measure::{Angle, Figure, FigureKind, Quantity, Reading, Style, Unit};
 
-const KINDS: [FigureKind; 7] = [
+const KINDS: [FigureKind; 8] = [
     FigureKind::Mass,
     FigureKind::MassPerLength,
     FigureKind::Stress,
     FigureKind::Density,
     FigureKind::Percent,
+    FigureKind::Temperature,
     FigureKind::Number,
     FigureKind::Count,
 ];

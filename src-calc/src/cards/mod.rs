@@ -12,6 +12,7 @@ pub mod hole_rows;
 pub mod shelf;
 pub mod spacing;
 pub mod wall_cleat;
+pub mod wood_movement;
 
 use crate::problem::Problems;
 use serde::{Serialize, de::DeserializeOwned};
@@ -46,6 +47,7 @@ pub const CARDS: &[Card] = &[
     shelf::CARD,
     clothes_rail::CARD,
     spacing::CARD,
+    wood_movement::CARD,
     bevelled_strips::CARD,
     hole_rows::CARD,
     cup_hinge::CARD,

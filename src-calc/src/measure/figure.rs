@@ -19,6 +19,8 @@ pub enum FigureKind {
     Density,
     /// Per cent.
     Percent,
+    /// Degrees Celsius; °F is read.
+    Temperature,
     /// A plain number.
     Number,
     /// A whole number, zero or more.
@@ -34,6 +36,7 @@ impl FigureKind {
             Self::Stress => "MPa",
             Self::Density => "kg/m³",
             Self::Percent => "%",
+            Self::Temperature => "°C",
             Self::Number | Self::Count => "",
         }
     }
@@ -69,6 +72,7 @@ impl FigureKind {
                 ("g/cm³", 1000, 1),
             ],
             Self::Percent => &[("%", 1, 1)],
+            Self::Temperature => &[("°c", 1, 1), ("c", 1, 1), ("°f", 5, 9), ("f", 5, 9)],
             Self::Number | Self::Count => &[],
         }
     }
@@ -81,6 +85,7 @@ impl FigureKind {
             Self::Stress => "MPa, N/mm², GPa, psi, ksi and Mpsi are.",
             Self::Density => "kg/m³, g/cm³ and lb/ft³ are.",
             Self::Percent => "% is.",
+            Self::Temperature => "°C and °F are.",
             Self::Number | Self::Count => "This is a plain number.",
         }
     }
@@ -157,7 +162,10 @@ impl Figure {
         }
         // Exactly, so that there is one rounding; figures with very many digits are rounded twice.
         let value = number.times(scale).map_or_else(|_| number.as_f64() * scale.as_f64(), Ratio::as_f64);
-        Ok(if negative && value != 0.0 { -value } else { value })
+        let value = if negative && value != 0.0 { -value } else { value };
+        // Of all units only this one has its nought elsewhere: 32 °F is 0 °C.
+        let fahrenheit = kind == FigureKind::Temperature && scale != Ratio::ONE;
+        Ok(if fahrenheit { value - 160.0 / 9.0 } else { value })
     }
 }
 
@@ -227,6 +235,10 @@ mod tests {
             (FigureKind::Density, "1 lb/ft3", 16.018_463_373_960_14, "0.453 592 37 / 0.3048³"),
             (FigureKind::Density, "0,72 g/cm³", 720.0, ""),
             (FigureKind::Percent, "8 %", 8.0, ""),
+            (FigureKind::Temperature, "21,5", 21.5, "bare is °C"),
+            (FigureKind::Temperature, "-10 °C", -10.0, ""),
+            (FigureKind::Temperature, "68 °F", 20.0, "(68 − 32) · 5/9"),
+            (FigureKind::Temperature, "-40F", -40.0, "where both scales meet"),
             (FigureKind::Number, "-1/4", -0.25, ""),
             (FigureKind::Count, "3", 3.0, ""),
             (FigureKind::Count, "6/2", 3.0, "whole all the same"),

@@ -1,4 +1,7 @@
-//! How far sheet goods move with the humidity of the air, and where that was published.
+//! How far wood and sheet goods move with the humidity of the air, and where that was published.
+
+pub mod air;
+pub mod solid;
 
 use crate::source::Source;
 use serde::{Deserialize, Serialize};

@@ -12,6 +12,7 @@ mod hole_rows;
 mod shelf;
 mod spacing;
 mod wall_cleat;
+mod wood_movement;
 
 use crate::settings::Settings;
 use crate::show::Show;
@@ -136,6 +137,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<shelf::Shelf>(),
     CardEntry::of::<clothes_rail::ClothesRail>(),
     CardEntry::of::<spacing::Spacing>(),
+    CardEntry::of::<wood_movement::WoodMovement>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),

@@ -98,6 +98,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("shelf-span", "900"),
     ("clothes-rail-span", "900"),
     ("spacing-length", "864"),
+    ("wood-movement-width", "300"),
     ("bevelled-strips-strip-width", "20"),
     ("hole-rows-end-distance", "40"),
     ("cup-hinge-opening-width", "864"),

@@ -123,6 +123,27 @@ pub const CASES: &[Case] = &[
         steps: Some(("spacing-end", "24.5", "23.5")),
     },
     Case {
+        slug: "wood-movement",
+        // White oak, flat-sawn, 0.00365; 300 mm; moisture 9.2711 as made, 7.6082 and 13.4257 % (handbook E-2, E-6, E-7):
+        // grows 4.549, shrinks 1.821 mm; groove 5 + 1.821/2 + 4.549/2 + 1 = 9.185, rounded up to half a millimetre.
+        demo: &["9.5 mm", "4.55 mm", "1.82 mm"],
+        acts: &[
+            Choose("wood-movement-species", 16),
+            Choose("wood-movement-by", 1),
+            Type("wood-movement-made-moisture", "6"),
+            Type("wood-movement-dry-moisture", "6"),
+            Type("wood-movement-damp-moisture", "12"),
+            Type("wood-movement-bearing", "6"),
+        ],
+        // 6.642 mm; groove 6 + 6.642/2 + 1 = 10.321, up to 10.5; 10.321/25.4 = 0.4063, up to 7/16; 6.642/25.4 = 0.2615.
+        answer: &["10.5 mm", "6.64 mm", "0 mm"],
+        inches: &["7/16 inch", "0.261 inch", "0 inch"],
+        source: "handbook V-1, and half of the growth and 1 mm free at each side",
+        bad: ("wood-movement-bearing", "6 kg", "not a unit of length"),
+        enter: Some(("wood-movement-made-moisture", "wood-movement-dry-moisture")),
+        steps: Some(("wood-movement-width", "300.5", "299.5")),
+    },
+    Case {
         slug: "bevelled-strips",
         // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
         demo: &["4 strips", "45 mm"],

@@ -23,6 +23,11 @@ fn back_panel() -> Outcome {
 }
 
 #[test]
+fn wood_movement() -> Outcome {
+    card("wood-movement")
+}
+
+#[test]
 fn bevelled_strips() -> Outcome {
     card("bevelled-strips")
 }

@@ -10,3 +10,4 @@ mod hole_rows;
 mod shelf;
 mod spacing;
 mod wall_cleat;
+mod wood_movement;

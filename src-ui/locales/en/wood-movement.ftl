@@ -1,0 +1,75 @@
+# Wood movement.
+
+wood-movement-title = Wood movement
+wood-movement-also = movement moisture humidity shrinkage shrink swell expansion contraction season seasonal grain flat-sawn quarter-sawn panel solid EMC groove dado gap slot
+wood-movement-given = { $width }, { $grain }
+wood-movement-picture = The part from its end, to scale across its width; where its edges wander from the driest to the dampest day is enlarged as written on it
+wood-movement-drawn = moves { $swing } in all, drawn ×{ $times }
+
+wood-movement-group-part = The part
+wood-movement-species = Wood
+wood-movement-species-own = My own figure
+wood-movement-own-rate = Change for each % of moisture
+wood-movement-grain = Measured
+wood-movement-grain-flat-sawn = across, flat-sawn
+wood-movement-grain-quarter-sawn = across, quarter-sawn
+wood-movement-grain-along = along the grain
+wood-movement-width = Width as made
+
+wood-movement-group-moisture = Moisture
+wood-movement-by = Known by
+wood-movement-by-air = the air
+wood-movement-by-meter = a meter
+wood-movement-made-humidity = As made, humidity of the air
+wood-movement-made-temperature = As made, temperature
+wood-movement-dry-humidity = Driest air, humidity
+wood-movement-dry-temperature = Driest air, temperature
+wood-movement-damp-humidity = Dampest air, humidity
+wood-movement-damp-temperature = Dampest air, temperature
+wood-movement-made-moisture = As made
+wood-movement-dry-moisture = At the driest
+wood-movement-damp-moisture = At the dampest
+
+wood-movement-group-set = How it is set
+wood-movement-set = Set
+wood-movement-set-grooves = in grooves
+wood-movement-set-gap = beside a gap
+wood-movement-set-slots = on slotted screws
+wood-movement-held = Held fast
+wood-movement-held-middle = in its middle
+wood-movement-held-one-edge = at one edge
+wood-movement-bearing = Still in the groove at the driest
+wood-movement-spare = Still free at the dampest
+wood-movement-screw = Screw, shank
+wood-movement-to-screw = Held place to screw, blank for the edge
+wood-movement-beside = Sheet beside it
+wood-movement-beside-plywood = plywood
+wood-movement-beside-mdf = MDF
+wood-movement-beside-particleboard = particleboard
+wood-movement-beside-hardboard = hardboard
+wood-movement-beside-own = my own figure
+wood-movement-own-sheet = Its growth, driest to dampest
+
+wood-movement-groove-depth = Groove depth
+wood-movement-gap-made = Gap as made
+wood-movement-slot-length = Slot length
+wood-movement-grows = Grows by
+wood-movement-shrinks = Shrinks by
+wood-movement-in-range = Within 6 to 14 % moisture
+wood-movement-out-of-range = Outside 6 to 14 % moisture: rough
+wood-movement-allow = To allow, at each edge that moves
+wood-movement-tongue = Panel in the groove, as made
+wood-movement-free = Free at its bottom, as made
+wood-movement-opening = Opening between the grooves
+wood-movement-gap-widest = Gap at the driest
+wood-movement-gap-least = Gap at the dampest
+wood-movement-screw-at = Slot's inner end to screw, as made
+wood-movement-from-held = Held place to screw
+wood-movement-movement = Movement
+wood-movement-moisture-made = Moisture as made
+wood-movement-moisture-dry = Moisture at the driest
+wood-movement-moisture-damp = Moisture at the dampest
+wood-movement-rate = Change for each % of moisture
+wood-movement-swing = Driest to dampest
+wood-movement-sheet = The sheet beside it, the same way
+wood-movement-note = Note
