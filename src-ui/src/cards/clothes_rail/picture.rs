@@ -13,7 +13,7 @@ const SAG_DRAWN: f64 = 22.0;
 /// On the left the rail from the front, to scale along the span with the sag enlarged; on the right the cabinet from the
 /// side, to scale, with a hanger and a garment on the rail.
 pub(super) fn draw(answer: &Answer, show: Show) -> Html {
-    paper(say("clothes-rail-picture"), 204.0, html! { <>{ front(answer, show) }{ side(answer, show) }</> })
+    paper(say("clothes-rail-picture"), 212.0, html! { <>{ front(answer, show) }{ side(answer, show) }</> })
 }
 
 fn front(answer: &Answer, show: Show) -> Html {
@@ -81,7 +81,7 @@ fn side(answer: &Answer, show: Show) -> Html {
             { line((scale.x(0.0), y(0.0)), (scale.x(0.0), y(height)), Ink::Blue) }
             { polygon(&garment, tone) }
             { circle((middle, rail), scale.length(mm(answer.height) / 2.0).max(2.0), Ink::Cut) }
-            { across(scale.x(0.0), middle, 184.0, show.on_drawing(room.from_back)) }
+            { across(scale.x(0.0), middle, 200.0, show.on_drawing(room.from_back)) }
         </>
     }
 }
