@@ -4,8 +4,8 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
-    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, hole_rows, shelf, spacing, wall_cleat,
-    wood_movement,
+    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hole_rows, shelf, spacing,
+    wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
 use std::hint::black_box;
@@ -41,6 +41,7 @@ fn cards(bench: &mut Criterion) {
         spacing,
         wood_movement,
         bevelled_strips,
+        groove,
         hole_rows,
         cup_hinge,
         wall_cleat

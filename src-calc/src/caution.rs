@@ -14,6 +14,8 @@ pub enum Caution {
     ThinStrip,
     /// Cutting a groove or a rabbet: the blade does not come through.
     BlindCut,
+    /// Bringing the blade up to the fence, as for a rabbet.
+    BladeAtFence,
     /// Handling a full sheet.
     SheetHandling,
     /// Drilling a cup hole.
@@ -48,6 +50,7 @@ impl Caution {
             Self::TurnedBoard => "Sharp edge at the fence",
             Self::ThinStrip => "Thin strip",
             Self::BlindCut => "Cut that does not come through",
+            Self::BladeAtFence => "Blade close to the fence",
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
             Self::BlindHoles => "Holes that stop inside",
@@ -76,6 +79,9 @@ impl Caution {
             }
             Self::BlindCut => {
                 "The guard may have to come off: fit the protection that the manual names, use hold-downs and push blocks, go deeper in several passes, and put the guard back straight after. Keep hands away from where the blade comes out."
+            }
+            Self::BladeAtFence => {
+                "Screw a straight scrap face to the fence, so that the blade meets wood and never the fence. Lower the blade, set the fence, lock it, and only then raise the turning blade slowly to its height. Or run the other edge along the fence. Your saw's manual decides."
             }
             Self::SheetHandling => {
                 "Two people for a full sheet. Support it on the way in and on the way out, and never rip it freehand."

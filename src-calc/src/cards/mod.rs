@@ -8,6 +8,7 @@ pub mod bevelled_strips;
 pub mod clothes_rail;
 pub mod convert;
 pub mod cup_hinge;
+pub mod groove;
 pub mod hole_rows;
 pub mod shelf;
 pub mod spacing;
@@ -49,6 +50,7 @@ pub const CARDS: &[Card] = &[
     spacing::CARD,
     wood_movement::CARD,
     bevelled_strips::CARD,
+    groove::CARD,
     hole_rows::CARD,
     cup_hinge::CARD,
     wall_cleat::CARD,

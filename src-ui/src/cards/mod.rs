@@ -8,6 +8,7 @@ mod bevelled_strips;
 mod clothes_rail;
 mod convert;
 mod cup_hinge;
+mod groove;
 mod hole_rows;
 mod shelf;
 mod spacing;
@@ -139,6 +140,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<spacing::Spacing>(),
     CardEntry::of::<wood_movement::WoodMovement>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
+    CardEntry::of::<groove::Groove>(),
     CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
     CardEntry::of::<wall_cleat::WallCleat>(),

@@ -163,6 +163,25 @@ pub const CASES: &[Case] = &[
         steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
     },
     Case {
+        slug: "groove",
+        // A third of the shop's 14.6 mm: 4.87, nearest 5 mm; the first pass makes the wall 12 mm from the edge.
+        demo: &["5 mm", "12 mm"],
+        acts: &[
+            Type("groove-thickness", "18"),
+            Type("groove-kerf", "3.2"),
+            Type("groove-panel", "18"),
+            Type("groove-fit", "0.3"),
+            Type("groove-distance", "100"),
+        ],
+        answer: &["6 mm", "100 mm"],
+        // 6/25.4 = 0.2362, nearest 4/16; 100/25.4 = 3.937, nearest 3 15/16.
+        inches: &["1/4 inch", "3 15/16 inch"],
+        source: "handbook G-2, a third of the thickness deep (handbook 9)",
+        bad: ("groove-panel", "18 +", "missing at the end"),
+        enter: Some(("groove-panel", "groove-fit")),
+        steps: Some(("groove-distance", "100.5", "99.5")),
+    },
+    Case {
         slug: "hole-rows",
         // (1169.2 − 2·40)/32 = 34.04: 35 holes; (1169.2 − 34·32)/2 = 40.6, on marks of 0.5 mm 40.5. Rear row 330 − 37.
         demo: &["40.5 mm", "37, 293 mm"],

@@ -33,6 +33,11 @@ fn bevelled_strips() -> Outcome {
 }
 
 #[test]
+fn groove() -> Outcome {
+    card("groove")
+}
+
+#[test]
 fn shelf() -> Outcome {
     card("shelf")
 }

@@ -6,6 +6,7 @@ mod back_panel;
 mod bevelled_strips;
 mod clothes_rail;
 mod cup_hinge;
+mod groove;
 mod hole_rows;
 mod shelf;
 mod spacing;
