@@ -4,7 +4,7 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
-    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hole_rows, shelf, spacing,
+    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hole_rows, joints, shelf, spacing,
     wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
@@ -44,6 +44,7 @@ fn cards(bench: &mut Criterion) {
         groove,
         hole_rows,
         cup_hinge,
+        joints,
         wall_cleat
     );
     let all: Vec<_> = CARDS.iter().map(|card| card.slug).collect();

@@ -22,6 +22,12 @@ pub enum Caution {
     CupDrilling,
     /// Drilling holes that stop inside the board.
     BlindHoles,
+    /// Cutting mortises and slots with a router or a slot cutter.
+    RoutedSlot,
+    /// Driving a screw near an edge.
+    DrivenScrew,
+    /// Working on parts too small to hold by hand.
+    SmallParts,
     /// Loading a shelf.
     ShelfLoad,
     /// Bevelling a strip that stands on its edge.
@@ -54,6 +60,9 @@ impl Caution {
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
             Self::BlindHoles => "Holes that stop inside",
+            Self::RoutedSlot => "Router and slot cutter",
+            Self::DrivenScrew => "Screws near an edge",
+            Self::SmallParts => "Small parts",
             Self::ShelfLoad => "Load on the shelf",
             Self::StripOnEdge => "Strip on its edge",
             Self::InTheWall => "What is in the wall",
@@ -91,6 +100,15 @@ impl Caution {
             }
             Self::BlindHoles => {
                 "Clamp the board and the guide or the rail. Set the depth stop on a scrap of the same thickness, the point of the bit counted in: it must not come out at the other face, and no hand belongs under it. Let the bit come to rest before lifting it out. Your machine's manual decides."
+            }
+            Self::RoutedSlot => {
+                "Cut a first one in two scraps of the same thickness: it must not come out at the other face. Clamp the work, set the fence before the plug goes in, plunge gently and in several depths, feed against the turn of the cutter, both hands on the machine. Wait until it stands still. Its manual decides."
+            }
+            Self::DrivenScrew => {
+                "Clamp both parts, drill the pilot first and keep your hand out of the line of the point: a screw that is too long, or that wanders, comes out at the face. Set the clutch low and drive the last turn by hand."
+            }
+            Self::SmallParts => {
+                "A part too short to hold with both hands clear of the cutter is clamped or held in a jig, or machined while it is still part of a longer board."
             }
             Self::ShelfLoad => {
                 "Pins, brackets and the wall carry this load too; they need their own check. Heavy things belong on the lowest shelf. Shelves over people's heads, in public rooms or carrying a structure are work for a qualified person."

@@ -10,6 +10,7 @@ pub mod convert;
 pub mod cup_hinge;
 pub mod groove;
 pub mod hole_rows;
+pub mod joints;
 pub mod shelf;
 pub mod spacing;
 pub mod wall_cleat;
@@ -53,6 +54,7 @@ pub const CARDS: &[Card] = &[
     groove::CARD,
     hole_rows::CARD,
     cup_hinge::CARD,
+    joints::CARD,
     wall_cleat::CARD,
 ];
 

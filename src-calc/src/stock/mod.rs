@@ -2,6 +2,7 @@
 
 pub mod clothes;
 pub mod hardware;
+pub mod joints;
 pub mod line_boring;
 pub mod loads;
 pub mod materials;

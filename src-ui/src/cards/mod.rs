@@ -10,6 +10,7 @@ mod convert;
 mod cup_hinge;
 mod groove;
 mod hole_rows;
+mod joints;
 mod shelf;
 mod spacing;
 mod wall_cleat;
@@ -143,6 +144,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<groove::Groove>(),
     CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),
+    CardEntry::of::<joints::Joints>(),
     CardEntry::of::<wall_cleat::WallCleat>(),
 ];
 

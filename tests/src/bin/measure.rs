@@ -103,6 +103,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("groove-distance", "10"),
     ("hole-rows-end-distance", "40"),
     ("cup-hinge-opening-width", "864"),
+    ("joints-length", "333"),
     ("wall-cleat-top-at", "2000"),
 ];
 

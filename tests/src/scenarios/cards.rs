@@ -213,6 +213,26 @@ pub const CASES: &[Case] = &[
         steps: Some(("cup-hinge-side", "18.5", "17.5")),
     },
     Case {
+        slug: "joints",
+        // (330 − 2·45)/128 = 1.9: two gaps of 120. Two thirds of 14.6 is 9.73, at most 9.5 on marks of 0.5 mm; the rest of
+        // 30 + 2 is 22.27, at least 22.5.
+        demo: &["3 dowels", "45, 120 mm", "9.5, 22.5 mm"],
+        acts: &[
+            Type("joints-edge-thickness", "19"),
+            Type("joints-face-thickness", "19"),
+            Type("joints-dowel-diameter", "8"),
+            Type("joints-length", "560"),
+        ],
+        // (560 − 90)/128 = 3.7: four gaps of 117.5. Two thirds of 19 is 12.67; 32 less that is 19.33.
+        answer: &["5 dowels", "45, 117.5 mm", "12.5, 19.5 mm"],
+        // 45/25.4 = 1.772, 117.5/25.4 = 4.626, nearest 1 12/16 and 4 10/16; 0.4987 down to 7/16, 0.7612 up to 13/16.
+        inches: &["5 dowels", "1 3/4, 4 5/8 inch", "7/16, 13/16 inch"],
+        source: "handbook 9: dowels 12 to 13 mm into a face of 19, 96 to 150 mm apart",
+        bad: ("joints-length", "560 x", "One length at a time"),
+        enter: Some(("joints-length", "joints-edge-thickness")),
+        steps: Some(("joints-length", "560.5", "559.5")),
+    },
+    Case {
         slug: "wall-cleat",
         // At 45° the bevel takes 14.6, the slack of 0.5 is taken off the lift: 14.6 + 0.5 = 15.1;
         // 2100 − 14.6 − 2·70 + 14.1 = 1959.5; 14.1.

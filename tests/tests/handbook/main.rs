@@ -8,6 +8,7 @@ mod clothes_rail;
 mod cup_hinge;
 mod groove;
 mod hole_rows;
+mod joints;
 mod shelf;
 mod spacing;
 mod wall_cleat;

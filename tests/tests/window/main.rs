@@ -74,6 +74,11 @@ fn cup_hinge() -> Outcome {
 }
 
 #[test]
+fn joints() -> Outcome {
+    card("joints")
+}
+
+#[test]
 fn wall_cleat() -> Outcome {
     card("wall-cleat")
 }
