@@ -40,6 +40,10 @@ pub enum Caution {
     RailLoad,
     /// Spacing what a child could get through or be caught in.
     Railing,
+    /// Lifting something heavy, above the shoulders at the end.
+    HeavyLift,
+    /// Furniture that can come down on somebody.
+    TipsOver,
     /// Eyes, ears, lungs.
     DustAndNoise,
     /// Every figure here is an estimate for ordinary furniture.
@@ -69,6 +73,8 @@ impl Caution {
             Self::HungOnTheWall => "Hung on a wall",
             Self::RailLoad => "Pull on the rail",
             Self::Railing => "Railings, gates and cots",
+            Self::HeavyLift => "Heavy lift",
+            Self::TipsOver => "Furniture that tips",
             Self::DustAndNoise => "Dust and noise",
             Self::Estimate => "An estimate",
         }
@@ -127,6 +133,12 @@ impl Caution {
             }
             Self::Railing => {
                 "Where a child could climb, get through or be caught, local rules set the largest gap, and the strength: those for stairs and balconies, those for gates, cots and bunks. Take the gap from there, and measure every gap again when it is built."
+            }
+            Self::HeavyLift => {
+                "Take doors, drawers and shelves off first. Screw a batten to the wall below the cabinet, or stand props under it, so that nobody holds it while it is fixed. Clear the floor, agree who says go, and leave it if anybody is unsure. The equation is for a healthy grown person who lifts once in a while, not for several people on a ladder."
+            }
+            Self::TipsOver => {
+                "A cabinet on the floor that is higher than it is wide or deep comes down when a child climbs on an open drawer or door: fix it to the wall with a strap or a bracket into something solid. While it is tilted up nobody stands below it; two people, and the lower edge on something that does not slip."
             }
             Self::DustAndNoise => {
                 "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."

@@ -18,6 +18,7 @@ const KINDS: [FigureKind; 8] = [
     FigureKind::Mass,
     FigureKind::MassPerLength,
     FigureKind::Stress,
+    FigureKind::Force,
     FigureKind::Density,
     FigureKind::Percent,
     FigureKind::Temperature,

@@ -9,6 +9,7 @@ pub mod clothes_rail;
 pub mod convert;
 pub mod cup_hinge;
 pub mod groove;
+pub mod hanging;
 pub mod hole_rows;
 pub mod joints;
 pub mod shelf;
@@ -56,6 +57,7 @@ pub const CARDS: &[Card] = &[
     cup_hinge::CARD,
     joints::CARD,
     wall_cleat::CARD,
+    hanging::CARD,
 ];
 
 /// The card of that slug.

@@ -15,6 +15,8 @@ pub enum FigureKind {
     MassPerLength,
     /// Megapascals (N/mm²); GPa, psi and million psi are read.
     Stress,
+    /// Newtons; kN is read, and so are kg and lb, as the weight of such a mass.
+    Force,
     /// Kilograms per cubic metre; lb/ft³ is read.
     Density,
     /// Per cent.
@@ -34,6 +36,7 @@ impl FigureKind {
             Self::Mass => "kg",
             Self::MassPerLength => "kg/m",
             Self::Stress => "MPa",
+            Self::Force => "N",
             Self::Density => "kg/m³",
             Self::Percent => "%",
             Self::Temperature => "°C",
@@ -63,6 +66,15 @@ impl FigureKind {
                 ("ksi", 8_896_443_230_521, 1_290_320_000_000),
                 ("mpsi", 8_896_443_230_521, 1_290_320_000),
             ],
+            Self::Force => &[
+                ("n", 1, 1),
+                ("kn", 1000, 1),
+                ("kg", 980_665, 100_000),
+                ("kgf", 980_665, 100_000),
+                ("lb", 8_896_443_230_521, 2_000_000_000_000),
+                ("lbs", 8_896_443_230_521, 2_000_000_000_000),
+                ("lbf", 8_896_443_230_521, 2_000_000_000_000),
+            ],
             Self::Density => &[
                 ("kg/m3", 1, 1),
                 ("kg/m³", 1, 1),
@@ -83,6 +95,7 @@ impl FigureKind {
             Self::Mass => "kg, g, lb and oz are.",
             Self::MassPerLength => "kg/m and lb/ft are.",
             Self::Stress => "MPa, N/mm², GPa, psi, ksi and Mpsi are.",
+            Self::Force => "N, kN, kg and lb are.",
             Self::Density => "kg/m³, g/cm³ and lb/ft³ are.",
             Self::Percent => "% is.",
             Self::Temperature => "°C and °F are.",
@@ -232,6 +245,10 @@ mod tests {
             (FigureKind::Stress, "10.1 GPa", 10_100.0, ""),
             (FigureKind::Stress, "1000000 psi", 6_894.757_293_168_361, "4.448 221 615 260 5 N over 645.16 mm²"),
             (FigureKind::Stress, "1 Mpsi", 6_894.757_293_168_361, "the same"),
+            (FigureKind::Force, "573.6", 573.6, "bare is N"),
+            (FigureKind::Force, "0.5 kN", 500.0, ""),
+            (FigureKind::Force, "10 kg", 98.0665, "gravity of 9.806 65 m/s²"),
+            (FigureKind::Force, "1 lb", 4.448_221_615_260_5, "0.453 592 37 · 9.806 65"),
             (FigureKind::Density, "1 lb/ft3", 16.018_463_373_960_14, "0.453 592 37 / 0.3048³"),
             (FigureKind::Density, "0,72 g/cm³", 720.0, ""),
             (FigureKind::Percent, "8 %", 8.0, ""),

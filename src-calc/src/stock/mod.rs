@@ -1,6 +1,7 @@
 //! What things are made of, and where each value was published.
 
 pub mod clothes;
+pub mod fixings;
 pub mod hardware;
 pub mod joints;
 pub mod line_boring;

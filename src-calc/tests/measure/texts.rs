@@ -4,10 +4,11 @@ use crate::generators::{any_length, near_reading, style, unit};
 use proptest::prelude::*;
 use scantling::measure::{Angle, Figure, FigureKind, Length, Quantity, ReadError, Reading, Unit};
 
-const KINDS: [FigureKind; 7] = [
+const KINDS: [FigureKind; 8] = [
     FigureKind::Mass,
     FigureKind::MassPerLength,
     FigureKind::Stress,
+    FigureKind::Force,
     FigureKind::Density,
     FigureKind::Percent,
     FigureKind::Number,

@@ -9,6 +9,7 @@ mod clothes_rail;
 mod convert;
 mod cup_hinge;
 mod groove;
+mod hanging;
 mod hole_rows;
 mod joints;
 mod shelf;
@@ -146,6 +147,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<cup_hinge::CupHinge>(),
     CardEntry::of::<joints::Joints>(),
     CardEntry::of::<wall_cleat::WallCleat>(),
+    CardEntry::of::<hanging::Hanging>(),
 ];
 
 /// The card of that slug.

@@ -105,6 +105,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("cup-hinge-opening-width", "864"),
     ("joints-length", "333"),
     ("wall-cleat-top-at", "2000"),
+    ("hanging-width", "900"),
 ];
 
 async fn keystrokes() -> Outcome {

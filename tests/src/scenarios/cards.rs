@@ -251,4 +251,24 @@ pub const CASES: &[Case] = &[
         enter: Some(("wall-cleat-thickness", "wall-cleat-strip-height")),
         steps: Some(("wall-cleat-top-at", "2000.5", "1999.5")),
     },
+    Case {
+        slug: "hanging",
+        // Carcass 8.245 + 5.641, back 3.972, shelves 5.295, doors 11.688, boots 3·0.8·9 = 21.6: 56.441 kg. Doors open:
+        // (13.886·175 + 3.972·18.25 + 5.295·185.75 + 11.688·(350 + 829.2/4) + 21.6·185.75)/56.441 = 248.26.
+        demo: &["56.4 kilograms", "248.5 mm"],
+        acts: &[
+            Choose("hanging-weight", 1),
+            Type("hanging-known-weight", "85"),
+            Choose("hanging-doors", 0),
+            Choose("hanging-load", 1),
+            Type("hanging-depth", "320"),
+        ],
+        answer: &["85 kilograms", "160 mm"],
+        // 85/0.45359237 = 187.39; 160/25.4 = 6.299, nearest 6 5/16.
+        inches: &["187 pounds", "6 5/16 inch"],
+        source: "handbook K-1: 85 kg with its centre at half the depth",
+        bad: ("hanging-depth", "320 kg", "not a unit of length"),
+        enter: Some(("hanging-width", "hanging-height")),
+        steps: Some(("hanging-depth", "320.5", "319.5")),
+    },
 ];

@@ -73,6 +73,11 @@ fn wall_cleat() -> Outcome {
 }
 
 #[test]
+fn hanging() -> Outcome {
+    card("hanging")
+}
+
+#[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     play("settings", Kind::Browser, async |shell| settings::are_kept(shell).await)
 }

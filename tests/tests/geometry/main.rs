@@ -7,6 +7,7 @@ mod bevelled_strips;
 mod clothes_rail;
 mod cup_hinge;
 mod groove;
+mod hanging;
 mod hole_rows;
 mod joints;
 mod shelf;

@@ -84,6 +84,11 @@ fn wall_cleat() -> Outcome {
 }
 
 #[test]
+fn hanging() -> Outcome {
+    card("hanging")
+}
+
+#[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     alone("settings", async |shell| settings::are_kept(shell).await)
 }
