@@ -85,10 +85,12 @@ fn pointed(typed: &str, at: usize) -> Html {
 fn tape_button(props: &TextFieldProps, ontape: Callback<()>) -> Html {
     // A press must not take the focus from the field that the value goes into.
     let stay = |event: MouseEvent| event.prevent_default();
+    let name = say_with("tape-for", [("field", props.label.as_str().into())]);
+    // What is drawn comes first in the name, so that who says what they see is understood.
+    let name = if props.unit.is_empty() { name.to_string() } else { format!("{}, {name}", props.unit) };
     html! {
         <button type="button" class="text-field-tape" data-action="tape" tabindex="-1" aria-haspopup="dialog"
-            aria-label={say_with("tape-for", [("field", props.label.as_str().into())])}
-            onmousedown={stay} onclick={move |_: MouseEvent| ontape.emit(())}>
+            aria-label={name} onmousedown={stay} onclick={move |_: MouseEvent| ontape.emit(())}>
             { if props.unit.is_empty() { "≡".into() } else { props.unit.clone() } }
         </button>
     }
