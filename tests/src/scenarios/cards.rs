@@ -140,7 +140,7 @@ pub const CASES: &[Case] = &[
         inches: &["7/16 inch", "0.261 inch", "0 inch"],
         source: "handbook V-1, and half of the growth and 1 mm free at each side",
         bad: ("wood-movement-bearing", "6 kg", "not a unit of length"),
-        enter: Some(("wood-movement-made-moisture", "wood-movement-dry-moisture")),
+        enter: Some(("wood-movement-bearing", "wood-movement-spare")),
         steps: Some(("wood-movement-width", "300.5", "299.5")),
     },
     Case {
