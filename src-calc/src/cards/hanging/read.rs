@@ -281,7 +281,9 @@ impl Inputs {
         if let (Weight::Known, Some(known), Some(width), Some(height)) = (self.weight, known_kg, width, height) {
             let doors_kg =
                 doors.iter().flatten().map(|(_, board)| board.kg(width.as_mm(), height.as_mm())).sum::<f64>();
-            if known <= doors_kg {
+            if known <= 0.0 {
+                problems.add("known_weight", Problem::NotAboveZero);
+            } else if known <= doors_kg {
                 let why = "its doors alone weigh that";
                 problems.add("known_weight", Problem::TooSmall { least: Quantity::kg(doors_kg), why });
             }
@@ -292,7 +294,11 @@ impl Inputs {
         let handled = self.handled(problems);
         let ceiling =
             if self.ceiling.is_blank() { Some(None) } else { problems.above_zero("ceiling", &self.ceiling).map(Some) };
-        let clearance = problems.zero_or_more("clearance", &self.clearance);
+        // Without a ceiling nothing is asked about it.
+        let clearance = match ceiling {
+            Some(None) => Some(Length::ZERO),
+            _ => problems.zero_or_more("clearance", &self.clearance),
+        };
         let bevel_degrees = self.bevel(problems);
         let down = problems.above_zero("bevel_down", &self.bevel_down);
         let down = below(problems, "bevel_down", (down, height), "the cabinet is only that high");

@@ -158,6 +158,13 @@ fn says_what_is_wrong_and_where() {
     });
     assert_eq!(known, ["known_weight", "levels.2", "own_gravity"], "the doors weigh 11.7 kg");
     assert_eq!(fields(|inputs| inputs.stud_pitch = Reading::mm("1")), ["stud_pitch"]);
+    let nothing = fields(|inputs| {
+        (inputs.weight, inputs.known_weight, inputs.doors) = (Weight::Known, "0".into(), Doors::None);
+        inputs.clearance = Reading::mm("-1");
+    });
+    assert_eq!(nothing, ["known_weight", "clearance"]);
+    let no_ceiling = solve_with(|inputs| (inputs.ceiling, inputs.clearance) = (Reading::mm(" "), Reading::mm("-1")));
+    assert_eq!(no_ceiling.unwrap().tilt.tilts_up, TiltsUp::Unknown);
 }
 
 proptest! {

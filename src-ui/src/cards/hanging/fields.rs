@@ -4,7 +4,7 @@ use super::{Hanging, screw_words};
 use crate::widgets::fields::Fields;
 use crate::words::say;
 use scantling::cards::hanging::{Doors, Fixing, Grip, Hung, Inputs, Load, Rating, Weight};
-use scantling::measure::Figure;
+use scantling::measure::{Figure, FigureKind};
 use scantling::stock::fixings::{Screw, Stud};
 use scantling::stock::materials::Choice;
 use yew::prelude::*;
@@ -73,7 +73,9 @@ const LEVELS: [Level; 8] = [
 
 fn contents(fields: &Fields<Hanging>) -> Html {
     let inputs = fields.inputs();
-    let shelves = inputs.shelves.typed().trim().parse::<usize>().unwrap_or(0).min(LEVELS.len() - 1);
+    let shelves = inputs.shelves.value(FigureKind::Count).unwrap_or(0.0);
+    let level =
+        |((id, lens), number): (Level, u32)| (f64::from(number) <= shelves).then(|| fields.figure(id, "kg", lens));
     html! {
         <>
             { fields.choice("hanging-load", |inputs| &mut inputs.load, vec![
@@ -83,7 +85,7 @@ fn contents(fields: &Fields<Hanging>) -> Html {
             if inputs.load == Load::PerMetre {
                 { fields.figure("hanging-per-metre", "kg/m", |inputs| &mut inputs.per_metre) }
             } else {
-                { for LEVELS.iter().take(shelves + 1).map(|&(id, lens)| fields.figure(id, "kg", lens)) }
+                { for LEVELS.into_iter().zip(0_u32..).filter_map(level) }
             }
         </>
     }
