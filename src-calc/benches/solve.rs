@@ -4,8 +4,8 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
-    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints, shelf,
-    spacing, wall_cleat, wood_movement,
+    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints,
+    materials, shelf, spacing, wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
 use std::hint::black_box;
@@ -46,7 +46,8 @@ fn cards(bench: &mut Criterion) {
         cup_hinge,
         joints,
         wall_cleat,
-        hanging
+        hanging,
+        materials
     );
     let all: Vec<_> = CARDS.iter().map(|card| card.slug).collect();
     assert_eq!(solved, all, "every card is measured, in the order of the bench");

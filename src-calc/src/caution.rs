@@ -44,6 +44,8 @@ pub enum Caution {
     HeavyLift,
     /// Furniture that can come down on somebody.
     TipsOver,
+    /// Gluing and coating.
+    GluesAndFinishes,
     /// Eyes, ears, lungs.
     DustAndNoise,
     /// Every figure here is an estimate for ordinary furniture.
@@ -75,6 +77,7 @@ impl Caution {
             Self::Railing => "Railings, gates and cots",
             Self::HeavyLift => "Heavy lift",
             Self::TipsOver => "Furniture that tips",
+            Self::GluesAndFinishes => "Glues and finishes",
             Self::DustAndNoise => "Dust and noise",
             Self::Estimate => "An estimate",
         }
@@ -139,6 +142,9 @@ impl Caution {
             }
             Self::TipsOver => {
                 "A cabinet on the floor that is higher than it is wide or deep comes down when a child climbs on an open drawer or door: fix it to the wall with a strap or a bracket into something solid. While it is tilted up nobody stands below it; two people, and the lower edge on something that does not slip."
+            }
+            Self::GluesAndFinishes => {
+                "Air the room, keep flames and sparks away, and wear the gloves and the mask that the data sheet names. A rag with oil in it can take fire by itself: spread it out flat to dry in the open, or lay it in water. Keep it all from children and food, and get rid of what is left as local rules say."
             }
             Self::DustAndNoise => {
                 "Eyes, ears and lungs: goggles, muffs, extraction at the source and a mask for fine dust. Unplug the machine before touching the cutter. No gloves near anything that turns."

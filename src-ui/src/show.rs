@@ -7,6 +7,7 @@ use yew::prelude::*;
 
 const POUNDS_PER_KG: f64 = 1.0 / 0.453_592_37;
 const PSI_PER_MPA: f64 = 145.037_737_730_209;
+const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
 const NEWTONS_PER_POUND: f64 = 4.448_221_615_260_5;
 
 /// A piece of a value as shown: text, a stacked fraction, or a unit that is spoken in full.
@@ -292,6 +293,19 @@ impl Show {
                 self.number(value, "kg/m", "kilograms a metre"),
                 self.number(value * POUNDS_PER_KG * 0.3048, "lb/ft", "pounds a foot"),
             ),
+            Measure::M2 => self.both(
+                self.number(value, "m²", "square metres"),
+                self.number(value / 0.3048_f64.powi(2), "ft²", "square feet"),
+            ),
+            Measure::M3 => self.both(
+                self.number(value, "m³", "cubic metres"),
+                self.number(value / 0.3048_f64.powi(3), "ft³", "cubic feet"),
+            ),
+            Measure::Litres => self.both(
+                self.number(value, "l", "litres"),
+                self.number(value / LITRES_PER_US_GALLON, "US gal", "US gallons"),
+            ),
+            Measure::BoardFeet => one("bd ft", "board feet"),
             Measure::N => self.both(
                 self.number(value, "N", "newtons"),
                 self.number(value / NEWTONS_PER_POUND, "lbf", "pounds force"),

@@ -12,6 +12,7 @@ pub mod groove;
 pub mod hanging;
 pub mod hole_rows;
 pub mod joints;
+pub mod materials;
 pub mod shelf;
 pub mod spacing;
 pub mod wall_cleat;
@@ -58,6 +59,7 @@ pub const CARDS: &[Card] = &[
     joints::CARD,
     wall_cleat::CARD,
     hanging::CARD,
+    materials::CARD,
 ];
 
 /// The card of that slug.

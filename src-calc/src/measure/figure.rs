@@ -19,6 +19,12 @@ pub enum FigureKind {
     Force,
     /// Kilograms per cubic metre; lb/ft³ is read.
     Density,
+    /// Litres; ml, US and imperial gallons, US quarts are read.
+    Volume,
+    /// Square metres a litre covers; ft²/US gal is read.
+    Coverage,
+    /// Grams spread on a square metre; lb/1000 ft² is read.
+    Spread,
     /// Per cent.
     Percent,
     /// Degrees Celsius; °F is read.
@@ -38,6 +44,9 @@ impl FigureKind {
             Self::Stress => "MPa",
             Self::Force => "N",
             Self::Density => "kg/m³",
+            Self::Volume => "l",
+            Self::Coverage => "m²/l",
+            Self::Spread => "g/m²",
             Self::Percent => "%",
             Self::Temperature => "°C",
             Self::Number | Self::Count => "",
@@ -46,7 +55,8 @@ impl FigureKind {
 
     /// Every unit that is read, without spaces and in lower case, and how many of the value's unit it is, exactly.
     ///
-    /// From the pound of 0.453 592 37 kg, the inch of 25.4 mm (agreement of 1959) and gravity of 9.806 65 m/s².
+    /// From the pound of 0.453 592 37 kg, the inch of 25.4 mm (agreement of 1959) and gravity of 9.806 65 m/s²; the US
+    /// gallon is 231 in³, the imperial one 4.546 09 l.
     const fn units(self) -> &'static [(&'static str, u64, u64)] {
         match self {
             Self::Mass => &[
@@ -83,6 +93,25 @@ impl FigureKind {
                 ("g/cm3", 1000, 1),
                 ("g/cm³", 1000, 1),
             ],
+            Self::Volume => &[
+                ("l", 1, 1),
+                ("ml", 1, 1000),
+                ("usgal", 473_176_473, 125_000_000),
+                ("usqt", 473_176_473, 500_000_000),
+                ("impgal", 454_609, 100_000),
+            ],
+            Self::Coverage => &[
+                ("m2/l", 1, 1),
+                ("m²/l", 1, 1),
+                ("ft2/usgal", 92_903_040, 3_785_411_784),
+                ("ft²/usgal", 92_903_040, 3_785_411_784),
+            ],
+            Self::Spread => &[
+                ("g/m2", 1, 1),
+                ("g/m²", 1, 1),
+                ("lb/1000ft2", 45_359_237, 9_290_304),
+                ("lb/1000ft²", 45_359_237, 9_290_304),
+            ],
             Self::Percent => &[("%", 1, 1)],
             Self::Temperature => &[("°c", 1, 1), ("c", 1, 1), ("°f", 5, 9), ("f", 5, 9)],
             Self::Number | Self::Count => &[],
@@ -97,6 +126,9 @@ impl FigureKind {
             Self::Stress => "MPa, N/mm², GPa, psi, ksi and Mpsi are.",
             Self::Force => "N, kN, kg and lb are.",
             Self::Density => "kg/m³, g/cm³ and lb/ft³ are.",
+            Self::Volume => "l, ml, US gal, US qt and imp gal are.",
+            Self::Coverage => "m²/l and ft²/US gal are.",
+            Self::Spread => "g/m² and lb/1000 ft² are.",
             Self::Percent => "% is.",
             Self::Temperature => "°C and °F are.",
             Self::Number | Self::Count => "This is a plain number.",
@@ -141,6 +173,27 @@ impl Figure {
     /// ```
     #[expect(clippy::float_arithmetic, reason = "a figure is an estimate's input")]
     pub fn value(&self, kind: FigureKind) -> Result<f64, ReadError> {
+        let Parts { negative, number, scale, .. } = self.parts(kind)?;
+        // Exactly, so that there is one rounding; figures with very many digits are rounded twice.
+        let value = number.times(scale).map_or_else(|_| number.as_f64() * scale.as_f64(), Ratio::as_f64);
+        let value = if negative && value != 0.0 { -value } else { value };
+        Ok(if is_fahrenheit(kind, scale) { value - 160.0 / 9.0 } else { value })
+    }
+
+    /// The same value, exactly, as for prices and whole packs: three of 0.1 are 0.3.
+    ///
+    /// # Errors
+    /// A [`ReadError`] that points into the text, also for a figure with too many digits to be held.
+    pub fn exact(&self, kind: FigureKind) -> Result<Ratio, ReadError> {
+        let Parts { negative, number, scale, at } = self.parts(kind)?;
+        let value = number.times(scale).map(|value| if negative { value.negated() } else { value });
+        let freezing = if is_fahrenheit(kind, scale) { Ratio::new(160, 9) } else { Ok(Ratio::ZERO) };
+        let value = value.and_then(|value| value.minus(freezing?));
+        value.map_err(|error| ReadError::Exact { error, at })
+    }
+
+    /// The figure taken apart.
+    fn parts(&self, kind: FigureKind) -> Result<Parts, ReadError> {
         // The field's unit of length plays no part: the number is read without a unit.
         let mut parser = Parser::new(&self.0, Unit::Mm)?;
         if parser.peek().kind == Kind::End {
@@ -173,13 +226,21 @@ impl Figure {
         if kind == FigureKind::Count && (number.denominator() != 1 || negative && !number.is_zero()) {
             return Err(ReadError::NotWhole { at: start });
         }
-        // Exactly, so that there is one rounding; figures with very many digits are rounded twice.
-        let value = number.times(scale).map_or_else(|_| number.as_f64() * scale.as_f64(), Ratio::as_f64);
-        let value = if negative && value != 0.0 { -value } else { value };
-        // Of all units only this one has its nought elsewhere: 32 °F is 0 °C.
-        let fahrenheit = kind == FigureKind::Temperature && scale != Ratio::ONE;
-        Ok(if fahrenheit { value - 160.0 / 9.0 } else { value })
+        Ok(Parts { negative, number, scale, at: start })
     }
+}
+
+/// Of all units only this one has its nought elsewhere: 32 °F is 0 °C.
+fn is_fahrenheit(kind: FigureKind, scale: Ratio) -> bool {
+    kind == FigureKind::Temperature && scale != Ratio::ONE
+}
+
+/// A sign, a number, and how many of the value's unit each is; `at` is where the number begins.
+struct Parts {
+    negative: bool,
+    number: Ratio,
+    scale: Ratio,
+    at: usize,
 }
 
 impl From<&str> for Figure {
@@ -251,6 +312,11 @@ mod tests {
             (FigureKind::Force, "1 lb", 4.448_221_615_260_5, "0.453 592 37 · 9.806 65"),
             (FigureKind::Density, "1 lb/ft3", 16.018_463_373_960_14, "0.453 592 37 / 0.3048³"),
             (FigureKind::Density, "0,72 g/cm³", 720.0, ""),
+            (FigureKind::Volume, "750 ml", 0.75, ""),
+            (FigureKind::Volume, "1 US gal", 3.785_411_784, "231 × 25.4³ / 10⁶"),
+            (FigureKind::Volume, "1 US qt", 0.946_352_946, "a quarter of it"),
+            (FigureKind::Coverage, "400 ft2/US gal", 9.816_954_698_844_463, "400 × 0.3048² / 3.785 411 784"),
+            (FigureKind::Spread, "40 lb/1000 ft2", 195.297_105_455_322, "40 × 453.592 37 / 92.903 04"),
             (FigureKind::Percent, "8 %", 8.0, ""),
             (FigureKind::Temperature, "21,5", 21.5, "bare is °C"),
             (FigureKind::Temperature, "-10 °C", -10.0, ""),
@@ -280,6 +346,19 @@ mod tests {
             let error = Figure::from(typed).value(kind).unwrap_err();
             assert_eq!(format!("{}: {error}", error.at()), want, "{kind:?} {typed:?}");
         }
+    }
+
+    #[test]
+    fn exact_figures_add_up() {
+        let tenth = Figure::from("0.1").exact(FigureKind::Number).unwrap();
+        let three = tenth.plus(tenth).and_then(|two| two.plus(tenth)).unwrap();
+        assert_eq!(three, Figure::from("-0,3").exact(FigureKind::Number).unwrap().negated());
+        assert_eq!(
+            Figure::from("-40 °F").exact(FigureKind::Temperature),
+            Figure::from("-40").exact(FigureKind::Number)
+        );
+        let error = Figure::from("1/18446744073709551615 lb").exact(FigureKind::Mass).unwrap_err();
+        assert_eq!(error.at(), 0);
     }
 
     #[test]

@@ -19,6 +19,18 @@ pub enum Measure {
     /// Kilograms per cubic metre.
     #[serde(rename = "kg/m³")]
     KgPerM3,
+    /// Square metres.
+    #[serde(rename = "m²")]
+    M2,
+    /// Cubic metres.
+    #[serde(rename = "m³")]
+    M3,
+    /// Litres.
+    #[serde(rename = "l")]
+    Litres,
+    /// Board feet, of 144 cubic inches.
+    #[serde(rename = "bd ft")]
+    BoardFeet,
     /// Newtons.
     #[serde(rename = "N")]
     N,
@@ -62,6 +74,10 @@ impl Measure {
             Self::Kg => " kg",
             Self::KgPerM => " kg/m",
             Self::KgPerM3 => " kg/m³",
+            Self::M2 => " m²",
+            Self::M3 => " m³",
+            Self::Litres => " l",
+            Self::BoardFeet => " bd ft",
             Self::N => " N",
             Self::NPerMm => " N/mm",
             Self::NMm => " N·mm",
@@ -113,6 +129,14 @@ estimates! {
     kg_per_m: KgPerM;
     /// A density, in kilograms per cubic metre.
     kg_per_m3: KgPerM3;
+    /// An area in square metres.
+    m2: M2;
+    /// A volume in cubic metres.
+    m3: M3;
+    /// A volume in litres.
+    litres: Litres;
+    /// Board measure, in board feet.
+    board_feet: BoardFeet;
     /// A force in newtons.
     newtons: N;
     /// A force per length, in newtons per millimetre.

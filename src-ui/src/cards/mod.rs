@@ -12,6 +12,7 @@ mod groove;
 mod hanging;
 mod hole_rows;
 mod joints;
+mod materials;
 mod shelf;
 mod spacing;
 mod wall_cleat;
@@ -148,6 +149,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<joints::Joints>(),
     CardEntry::of::<wall_cleat::WallCleat>(),
     CardEntry::of::<hanging::Hanging>(),
+    CardEntry::of::<materials::Materials>(),
 ];
 
 /// The card of that slug.

@@ -106,6 +106,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("joints-length", "333"),
     ("wall-cleat-top-at", "2000"),
     ("hanging-width", "900"),
+    ("materials-sheet-price", "64"),
 ];
 
 async fn keystrokes() -> Outcome {

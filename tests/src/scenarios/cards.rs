@@ -271,4 +271,26 @@ pub const CASES: &[Case] = &[
         enter: Some(("hanging-width", "hanging-height")),
         steps: Some(("hanging-depth", "320.5", "319.5")),
     },
+    Case {
+        slug: "materials",
+        // 2.786 m² and 15 %: two sheets, 14.6 mm of 690 kg/m³: 2 · 2.9768 · 10.074 = 59.98 kg.
+        // 129.00 + 6.72 + 17.80 + 4.20 + 44.85 + 5.40 + 2.10 + 14.10.
+        demo: &["224.17", "2440 × 1220 mm", "60 kilograms"],
+        acts: &[
+            Type("materials-sheet-parts", "2440 x 1220 x 3"),
+            Type("materials-thickness", "17.7"),
+            Choose("materials-coat", 3),
+            Type("materials-faces", "3700 x 1000 x 2"),
+            Type("materials-sheet-waste", "0"),
+        ],
+        // Three sheets of 36.092 kg; 2.0182 l of finish are three cans of 0.75: 44.85 as before.
+        // 224.17 − 129.00 + 3 · 64.50.
+        answer: &["288.67", "2440 × 1220 mm", "108 kilograms"],
+        // 2440/25.4 = 96.063, nearest 96 1/16; 1220/25.4 = 48.031, nearest 48 1/16; 108.28/0.45359 = 238.7.
+        inches: &["288.67", "96 1/16 × 48 1/16 inch", "239 pounds"],
+        source: "handbook M-3 and Q-6, and the sum of the list",
+        bad: ("materials-sheet-length", "2440 mmm", "not a unit of length"),
+        enter: Some(("materials-sheet-length", "materials-sheet-width")),
+        steps: Some(("materials-band-extra", "40.5", "39.5")),
+    },
 ];

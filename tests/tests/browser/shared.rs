@@ -78,6 +78,11 @@ fn hanging() -> Outcome {
 }
 
 #[test]
+fn materials() -> Outcome {
+    card("materials")
+}
+
+#[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     play("settings", Kind::Browser, async |shell| settings::are_kept(shell).await)
 }

@@ -10,6 +10,7 @@ mod groove;
 mod hanging;
 mod hole_rows;
 mod joints;
+mod materials;
 mod shelf;
 mod spacing;
 mod wall_cleat;

@@ -89,6 +89,11 @@ fn hanging() -> Outcome {
 }
 
 #[test]
+fn materials() -> Outcome {
+    card("materials")
+}
+
+#[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     alone("settings", async |shell| settings::are_kept(shell).await)
 }
