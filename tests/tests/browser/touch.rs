@@ -130,10 +130,14 @@ fn the_pad_never_hides_the_field_it_types_into() -> Outcome {
         shell.touch_screen((360, 640)).await?;
         let mut hidden = Vec::new();
         for case in CASES {
-            let Some((first, _)) = case.enter else { continue };
+            if case.enter.is_none() {
+                continue;
+            }
             shell.go_to(&format!("#/{}", case.slug)).await?;
             shell.started().await?;
             shell.answers(case.demo).await?;
+            shell.shows(".fields input[data-takes]").await?;
+            let first: String = shell.ask("return document.querySelector('.fields input[data-takes]').id", &[]).await?;
             shell.element(&format!("#{first}")).await?;
             shell.tap(&format!("#{first}")).await?;
             shell.shows(".number-pad button").await?;
