@@ -121,8 +121,8 @@ proptest! {
             prop_assert_eq!(&item.what, &kinds[at]);
             prop_assert_eq!(item.quantity.to_string(), quantities[at].as_str());
             let digits: i128 = quantities[at].replace('.', "").parse().unwrap();
-            let places = quantities[at].split_once('.').map_or(0, |(_, places)| places.len());
-            let amount = hundredths(Exact::new(digits, 10_i128.pow(places as u32)) * thousandths(prices[at]).1);
+            let places = quantities[at].split_once('.').map_or(0, |(_, places)| u32::try_from(places.len()).unwrap());
+            let amount = hundredths(Exact::new(digits, 10_i128.pow(places)) * thousandths(prices[at]).1);
             prop_assert_eq!(item.amount.unwrap().to_string(), shown(amount));
             total += amount;
         }
