@@ -47,15 +47,20 @@ pub(super) struct Outcome {
 }
 
 impl Case {
+    /// What hangs on each millimetre, N, of a rail so long.
+    fn load_at(&self, span_mm: f64) -> f64 {
+        match self.hanging {
+            Hanging::PerMm(load) => load,
+            Hanging::InAll(force) => force / span_mm,
+        }
+    }
+
     /// Works the rail out.
     pub(super) fn outcome(&self) -> Outcome {
         let support = self.brackets.support();
         let bay_mm = self.span_mm / f64::from(support.bays());
         let own = self.figures.density_kg_m3 * self.section.area_mm2 * GRAVITY * 1e-9;
-        let load = match self.hanging {
-            Hanging::PerMm(load) => load,
-            Hanging::InAll(force) => force / self.span_mm,
-        };
+        let load = self.load_at(self.span_mm);
         let beam = Beam::new(support, bay_mm, Loads::even(own + load));
         let stiffness = self.figures.stiffness_mpa * self.section.second_moment_mm4;
         let (deepest_at_mm, deepest) = beam.deepest();
@@ -89,6 +94,22 @@ impl Case {
         let strong = |strength: f64| outcome.stress_mpa * self.figures.divisor <= strength;
         self.allowed_mm(self.limit, outcome.bay_mm).is_some_and(|allowed| sag <= allowed)
             && self.figures.strength_mpa.is_none_or(strong)
+    }
+
+    /// Whether it holds at another span: whatever the brackets, the sag goes with w·L⁴ and the moment with w·L², so one
+    /// outcome tells all of them.
+    pub(super) fn holds_at(&self, span_mm: f64, outcome: &Outcome) -> bool {
+        let longer = span_mm / self.span_mm;
+        let before = outcome.own + outcome.load;
+        let heavier = if before > 0.0 { (outcome.own + self.load_at(span_mm)) / before } else { 1.0 };
+        let (moment, sag) = (heavier * longer.powi(2), heavier * longer.powi(4));
+        self.passes(&Outcome {
+            bay_mm: outcome.bay_mm * longer,
+            instant_mm: outcome.instant_mm * sag,
+            late_mm: outcome.late_mm * sag,
+            stress_mpa: outcome.stress_mpa * moment,
+            ..*outcome
+        })
     }
 
     /// The sag on the first day with all the clothes pushed into the outer bays; none without brackets.

@@ -75,10 +75,7 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
 fn with_brackets(case: &Case, brackets: Brackets, inputs: &Inputs) -> WithBrackets {
     let case = Case { brackets, ..*case };
     let outcome = case.outcome();
-    let holds = |span_mm: f64| {
-        let case = Case { span_mm, ..case };
-        case.passes(&case.outcome())
-    };
+    let holds = |span_mm: f64| case.holds_at(span_mm, &outcome);
     WithBrackets {
         brackets,
         sag_mm: if case.judged == Judged::LongTerm { outcome.late_mm } else { outcome.instant_mm },
