@@ -4,7 +4,7 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
-    CARDS, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints,
+    CARDS, angles, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints,
     materials, shelf, spacing, wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
@@ -41,6 +41,7 @@ fn cards(bench: &mut Criterion) {
         spacing,
         wood_movement,
         bevelled_strips,
+        angles,
         groove,
         hole_rows,
         cup_hinge,

@@ -16,6 +16,12 @@ pub enum Caution {
     BlindCut,
     /// Bringing the blade up to the fence, as for a rabbet.
     BladeAtFence,
+    /// Cutting an end at an angle along the gauge.
+    AngledCut,
+    /// Sawing a taper.
+    TaperCut,
+    /// Cutting a part too small to be held by hand.
+    SmallPart,
     /// Handling a full sheet.
     SheetHandling,
     /// Drilling a cup hole.
@@ -63,6 +69,9 @@ impl Caution {
             Self::ThinStrip => "Thin strip",
             Self::BlindCut => "Cut that does not come through",
             Self::BladeAtFence => "Blade close to the fence",
+            Self::AngledCut => "Cut at an angle",
+            Self::TaperCut => "Taper",
+            Self::SmallPart => "Small part",
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
             Self::BlindHoles => "Holes that stop inside",
@@ -100,6 +109,15 @@ impl Caution {
             }
             Self::BladeAtFence => {
                 "Screw a straight scrap face to the fence, so that the blade meets wood and never the fence. Lower the blade, set the fence, lock it, and only then raise the turning blade slowly to its height. Or run the other edge along the fence. Your saw's manual decides."
+            }
+            Self::AngledCut => {
+                "A piece creeps along a gauge that is not square: clamp it, and line the gauge with something rough. Never guide it by gauge and fence at once; the offcut must lie free. Try the setting on scrap, for an error of a tenth of a degree comes back at every corner."
+            }
+            Self::TaperCut => {
+                "Never saw a taper freehand: use a jig or a sled that carries the piece, with a stop behind it and clamps on top, so that no hand comes near the blade. The thin end of the offcut can be thrown back; stand out of its line and let the blade stop before taking it away."
+            }
+            Self::SmallPart => {
+                "A part shorter than about 300 mm (12 in) is not held by hand: cut it from a longer piece, or clamp it to a sled, with a stop that the offcut cannot jam against. Keep both hands a hand's width from the blade."
             }
             Self::SheetHandling => {
                 "Two people for a full sheet. Support it on the way in and on the way out, and never rip it freehand."

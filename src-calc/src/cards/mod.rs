@@ -3,6 +3,7 @@
 //! A card file has three things in this order: `Inputs` (its `Default` is the demo), `Answer`, and `solve`;
 //! then `CARD`, by which the registry below and anything that speaks JSON reach it.
 
+pub mod angles;
 pub mod back_panel;
 pub mod bevelled_strips;
 pub mod clothes_rail;
@@ -53,6 +54,7 @@ pub const CARDS: &[Card] = &[
     spacing::CARD,
     wood_movement::CARD,
     bevelled_strips::CARD,
+    angles::CARD,
     groove::CARD,
     hole_rows::CARD,
     cup_hinge::CARD,

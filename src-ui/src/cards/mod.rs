@@ -3,6 +3,7 @@
 //! A card gives its fields, its picture and its reply; state, storage, recomputing and layout are written once, in
 //! `widgets/`. Adding a card is one file here, one in the calculation crate, one file of words, and one line in [`CARDS`].
 
+mod angles;
 mod back_panel;
 mod bevelled_strips;
 mod clothes_rail;
@@ -143,6 +144,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<spacing::Spacing>(),
     CardEntry::of::<wood_movement::WoodMovement>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
+    CardEntry::of::<angles::Angles>(),
     CardEntry::of::<groove::Groove>(),
     CardEntry::of::<hole_rows::HoleRows>(),
     CardEntry::of::<cup_hinge::CupHinge>(),

@@ -100,6 +100,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("spacing-length", "864"),
     ("wood-movement-width", "300"),
     ("bevelled-strips-strip-width", "20"),
+    ("angles-side", "400"),
     ("groove-distance", "10"),
     ("hole-rows-end-distance", "40"),
     ("cup-hinge-opening-width", "864"),

@@ -163,6 +163,19 @@ pub const CASES: &[Case] = &[
         steps: Some(("bevelled-strips-board-width", "300.5", "299.5")),
     },
     Case {
+        slug: "angles",
+        // sin B = sin 45°·cos 15° = 0.68301, tan M = sin 15° = 0.25882; 360 − 2·120·0.25882 = 297.88.
+        demo: &["43.08°", "14.51°", "298 mm"],
+        acts: &[Type("angles-lean", "45"), Type("angles-side", "400"), Type("angles-board-width", "100")],
+        answer: &["30°", "35.26°", "258.5 mm"],
+        // 258.579/25.4 = 10.180, nearest 10 3/16.
+        inches: &["30°", "35.26°", "10 3/16 inch"],
+        source: "by hand: sin B = 1/2, tan M = 1/√2, 400 − 200/√2 = 258.58",
+        bad: ("angles-board-width", "100 +", "missing at the end"),
+        enter: Some(("angles-side", "angles-board-width")),
+        steps: Some(("angles-side", "400.5", "399.5")),
+    },
+    Case {
         slug: "groove",
         // A third of the shop's 14.6 mm: 4.87, nearest 5 mm; the first pass makes the wall 12 mm from the edge.
         demo: &["5 mm", "12 mm"],

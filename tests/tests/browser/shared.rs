@@ -33,6 +33,11 @@ fn bevelled_strips() -> Outcome {
 }
 
 #[test]
+fn angles() -> Outcome {
+    card("angles")
+}
+
+#[test]
 fn groove() -> Outcome {
     card("groove")
 }

@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "the way in which a check fails")]
 
+mod angles;
 mod back_panel;
 mod bevelled_strips;
 mod clothes_rail;

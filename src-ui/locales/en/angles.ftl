@@ -1,0 +1,76 @@
+# Angles.
+
+angles-title = Angles
+angles-also = angle right square diagonal 3-4-5 slope pitch rise run mitre miter bevel compound hopper dihedral polygon sides frame box tray planter taper jig gauge tilt saw
+angles-given-right-angle = { $sizes } frame
+angles-given-slope = { $rise } on { $run }
+angles-given-sides = { $count } sides, { $lean }° from upright
+angles-given-taper = { $wide } down to { $narrow }
+angles-picture = The piece or the frame, to scale, with what is measured and what comes off
+
+angles-job = To set out
+angles-job-right-angle = right angle
+angles-job-slope = slope
+angles-job-sides = sides of a box
+angles-job-taper = taper
+angles-sides = How many sides
+angles-stand = The sides
+angles-stand-flat = lie flat
+angles-stand-upright = stand upright
+angles-stand-leaning = lean
+angles-lean = Lean, from upright
+angles-side = Piece, long edge outside
+angles-board-width = Board, width
+angles-width = Width
+angles-height = Height
+angles-first-diagonal = Bottom left to top right
+angles-second-diagonal = Bottom right to top left
+angles-rise = Rise
+angles-run = Run, level
+angles-taper-length = Taper, along the piece
+angles-wide = Wide end
+angles-narrow = Narrow end
+angles-edges = Tapered
+angles-edges-one = one edge
+angles-edges-both = both edges
+angles-jig-arm = Jig, hinge to the opening
+
+angles-diagonals = Both diagonals
+angles-triple = Marks: short side, long side, across
+angles-slope = Slope, from level
+angles-along = Along the slope
+angles-tilt = Blade tilt, 0° upright
+angles-gauge = Gauge, 0° square
+angles-short = Short edge of the piece
+angles-jig = Jig, 0° along the fence
+angles-opening = Jig opens
+
+angles-square = Square
+angles-shorten-first = Out by { $over }: draw in bottom left to top right
+angles-shorten-second = Out by { $over }: draw in bottom right to top left
+angles-within = Within the scales of most saws
+angles-tilt-beyond = Past 45°: more than most blades lean
+angles-gauge-beyond = Past 60°: more than most gauges swing
+
+angles-scales = The saw's two scales, 0° being the square cut
+angles-scale-tilt = Blade, from upright
+angles-scale-gauge = Gauge, from square
+angles-scale-90 = On a gauge that reads 90° at square
+angles-details = More of it
+angles-out-over = Out over the height
+angles-out-degrees = Out of square by
+angles-even = Both diagonals once square
+angles-misfit = Diagonals and sides differ by
+angles-percent = Rise for a hundred of run
+angles-plumb-cut = Gauge for a plumb end
+angles-level-cut = Gauge for a level end
+angles-corner = Corner, seen from above
+angles-dihedral = Between the faces, inside
+angles-butt = Tilt for a butted corner, same gauge
+angles-long = Long edge of the piece
+angles-stands = Stands high
+angles-across = Across, from long edge to long edge
+angles-offset = Comes off an edge at the narrow end
+angles-edge = The tapered edge
+angles-second = Second edge, first one at the jig
+angles-second-opening = Jig opens for it
