@@ -90,6 +90,7 @@ joints-through = Other part, right through
 joints-across = Edge part, wide
 joints-across-other = Other part, wide
 joints-along = Long, along the joint
+joints-shoulder-at = Shoulder to the end, along the screw
 joints-screw = Screw, length
 joints-reach = Reach, along the screw
 joints-longest = Longest screw that leaves enough

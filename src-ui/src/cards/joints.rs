@@ -177,7 +177,7 @@ fn sizes(answer: &Answer, show: Show) -> Group {
     ]);
     if let Some(screw) = &answer.screw {
         if answer.kind == Kind::PocketScrew {
-            lines.push(Line::new(say("joints-shoulder"), show.length(fixing.in_edge)));
+            lines.push(Line::new(say("joints-shoulder-at"), show.length(fixing.in_edge)));
         }
         lines.push(Line::new(say("joints-screw"), show.length(screw.length)));
         lines.push(Line::new(say("joints-reach"), show.length(screw.reach)));
@@ -235,6 +235,8 @@ fn section(answer: &Answer, show: Show) -> Html {
     let hole =
         |left: f64, width: f64, across: Length| part(left, middle - mm(across) / 2.0, width, mm(across), Ink::Outline);
     let (in_other, in_edge) = (mm(fixing.in_other), mm(fixing.in_edge));
+    // The same figures as in the answer, rounded the same way.
+    let [other_deep, edge_deep] = depths(answer, show).map(|shown| plain(&shown.main));
     html! {
         <>
             { part(0.0, 0.0, other, below + edge + above, if answer.face_thickness.is_some() { Ink::Cut } else { Ink::Wood }) }
@@ -244,10 +246,10 @@ fn section(answer: &Answer, show: Show) -> Html {
             } else {
                 { hole(other - in_other, in_other, fixing.across_other) }
                 { hole(other, in_edge, fixing.across) }
-                { across(scale.x(other), scale.x(other + in_edge), 118.0, show.on_drawing(fixing.in_edge)) }
+                { across(scale.x(other), scale.x(other + in_edge), 118.0, edge_deep) }
             }
             { line((scale.x(other) - 14.0, scale.y(middle)), (scale.x(other) + 14.0, scale.y(middle)), Ink::Dashed) }
-            { text((scale.x(0.0) - 6.0, scale.y(middle) + 4.5), show.on_drawing(fixing.in_other), Anchor::End, Ink::Blue) }
+            { text((scale.x(0.0) - 6.0, scale.y(middle) + 4.5), other_deep, Anchor::End, Ink::Blue) }
         </>
     }
 }
@@ -261,7 +263,7 @@ fn edge(answer: &Answer, show: Show) -> Html {
     let y = scale.y(mm(answer.line));
     let one = |mark: &Length| {
         let x = mm(*mark);
-        if along > wide {
+        if matches!(answer.kind, Kind::LooseTenon | Kind::Biscuit) {
             let (width, height) = (scale.length(along), scale.length(wide).max(1.5));
             rect(scale.x(x - along / 2.0), y - height / 2.0, width, height, Ink::Outline)
         } else {
