@@ -120,8 +120,9 @@ pub struct Fixings {
     pub boxes: u32,
 }
 
-fn metre() -> Result<Length, LengthError> {
-    Length::mm(1000, 1)
+/// The area of all lines, m².
+fn square_metres(lines: &[Sized<2>]) -> Result<Ratio, LengthError> {
+    lines::sum(lines, |_, size| size)?.over(Ratio::whole(1_000_000))
 }
 
 /// The next whole number that is not less.
@@ -164,9 +165,9 @@ pub(super) fn sheets(inputs: &Inputs, reads: &mut Reads) -> Section<Sheets> {
     if parts.iter().any(|(part, _)| !fits(part, &size)) {
         reads.0.add("sheet_parts", Problem::Clash { why: "One of these is larger than a whole sheet." });
     }
-    let area = lines::sum(&parts, metre()?, |_, size| size)?;
+    let area = square_metres(&parts)?;
     let gross = with(area, waste)?;
-    let sheet = length.ratio(metre()?)?.times(width.ratio(metre()?)?)?;
+    let sheet = square_metres(&[(size, 1)])?;
     let least = whole_up(area.over(sheet)?)?;
     if given.is_some_and(|given| given < least) {
         let why = "the parts alone have more area than fewer";
@@ -202,10 +203,10 @@ pub(super) fn boards(inputs: &Inputs, reads: &mut Reads) -> Section<Boards> {
     let boards: Vec<Sized<3>> = lines::sized(&mut reads.0, "boards", &inputs.boards);
     let Some(waste) = reads.percent("board_waste", &inputs.board_waste) else { return Ok(None) };
     let inch = Length::inches(1, 1)?;
-    let net = lines::sum(&boards, metre()?, |_, size| size)?;
+    let net = lines::sum(&boards, |_, size| size)?.over(Ratio::whole(1_000_000_000))?;
     let thick = |at, size: Length| if at == 2 { size.max(inch) } else { size };
-    let cubic_inches = lines::sum(&boards, inch, thick)?;
-    let board_feet = cubic_inches.over(Ratio::whole(144))?;
+    // 144 cubic inches of 25.4³ mm³ each.
+    let board_feet = lines::sum(&boards, thick)?.over(Ratio::new(2_359_737_216, 1000)?)?;
     Ok(Some(Boards {
         sizes: boards.iter().map(|([length, width, _], count)| (*length, *width, *count)).collect(),
         net_m3: net.as_f64(),
@@ -241,7 +242,7 @@ pub(super) fn glue(inputs: &Inputs, reads: &mut Reads) -> Section<Glue> {
     let spread = reads.positive("glue_spread", &inputs.glue_spread, FigureKind::Spread);
     let bottle = reads.positive("bottle", &inputs.bottle, FigureKind::Mass);
     let (Some(spread), Some(bottle)) = (spread, bottle) else { return Ok(None) };
-    let area = lines::sum(&joints, metre()?, |_, size| size)?;
+    let area = square_metres(&joints)?;
     let kg = area.times(spread)?.over(Ratio::whole(1000))?;
     Ok(Some(Glue {
         area_m2: area.as_f64(),
@@ -261,7 +262,7 @@ pub(super) fn finish(inputs: &Inputs, reads: &mut Reads, sheets: Option<&Sheets>
                 reads.0.add("faces", Problem::Clash { why: "List the faces, or coat something else." });
             }
             let faces: Vec<Sized<2>> = lines::sized(&mut reads.0, "faces", &inputs.faces);
-            Some(lines::sum(&faces, metre()?, |_, size| size)?)
+            Some(square_metres(&faces)?)
         }
         Coat::OneFace | Coat::BothFaces => {
             if lines::is_blank(&inputs.sheet_parts) {

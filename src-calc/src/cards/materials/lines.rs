@@ -44,8 +44,12 @@ fn each<T>(
 }
 
 fn count(typed: &str) -> Result<u32, Problem> {
-    let count = Figure::new(typed).exact(FigureKind::Count)?;
-    match u32::try_from(count.numerator()) {
+    // Nearly every number is plain digits; what is not, such as 6/2, is read as any figure is.
+    let count = match typed.trim().parse::<u32>() {
+        Ok(count) => Ok(count),
+        Err(_) => u32::try_from(Figure::new(typed).exact(FigureKind::Count)?.numerator()),
+    };
+    match count {
         Ok(0) => Err(Problem::NotAboveZero),
         Ok(count) if count <= MOST => Ok(count),
         _ => Err(Problem::TooLarge { most: Quantity::count(MOST.into()), why: "nobody buys more for one cabinet" }),
@@ -120,17 +124,17 @@ pub(super) fn pieces<const N: usize>(lines: &[Sized<N>]) -> u32 {
     lines.iter().fold(0, |sum, (_, count)| sum.saturating_add(*count))
 }
 
-/// The sum over all lines of the product of what `of` makes of each size, in units of `unit` to the `N`th.
+/// The sum over all lines of the product of what `of` makes of each size, in mm², mm³: whole numbers for most lists, so
+/// that they are divided only once.
 pub(super) fn sum<const N: usize>(
     lines: &[Sized<N>],
-    unit: Length,
     of: impl Fn(usize, Length) -> Length,
 ) -> Result<Ratio, LengthError> {
     lines.iter().try_fold(Ratio::ZERO, |sum, (sizes, count)| {
         let product = sizes
             .iter()
             .enumerate()
-            .try_fold(Ratio::whole((*count).into()), |product, (at, size)| product.times(of(at, *size).ratio(unit)?))?;
+            .try_fold(Ratio::whole((*count).into()), |product, (at, size)| product.times(of(at, *size).in_mm()))?;
         sum.plus(product)
     })
 }
