@@ -1,7 +1,7 @@
 //! Keeps what has the focus in sight: picture and answer stick to the top of the screen, the pad or the foot to its
 //! bottom, and a browser that scrolls a field into view does not count them.
 
-use crate::browser::{Later, Listener, focused};
+use crate::browser::{AfterPaint, Later, Listener, focused};
 use std::cell::Cell;
 use web_sys::DomRect;
 use yew::prelude::*;
@@ -19,12 +19,13 @@ pub fn use_focus_in_sight() {
     use_effect_with((), |()| {
         let document = web_sys::window().and_then(|window| window.document());
         let heard = document.map(|document| {
-            let later = Cell::new(None);
+            let looks = Cell::new(None);
             Listener::on(&document, "focusin", move |_| {
-                // By then the pad has come up, or gone.
-                later.set(Some(Later::after(0, || {
+                let look = || {
                     bring_into_sight();
-                })));
+                };
+                // At first the pad has come up, or gone; by the second look all that waited for a frame is there too.
+                looks.set(Some((Later::after(0, look), AfterPaint::then(0, look))));
             })
         });
         move || drop(heard)
