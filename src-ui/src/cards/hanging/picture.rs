@@ -50,7 +50,7 @@ pub(super) fn picture(answer: &Answer, show: Show) -> Html {
                 { circle(centre, 5.0, Ink::Red) }
                 { arrow(centre, (0.0, 1.0)) }
                 { arrow((x(off), bears), (1.0, 0.0)) }
-                { text((x(off) + ARROW + 5.0, bears + 4.5), newtons(pull.pull_n), Anchor::Start, Ink::Red) }
+                { text((x(-wall) - 6.0, bears + 4.5), newtons(pull.pull_n), Anchor::End, Ink::Red) }
                 { arrow((x(off) + ARROW, y(0.0) - 6.0), (-1.0, 0.0)) }
                 { upright(y(0.0), bears, x(right) + 4.0, plain(&show.length_mm(pull.arm_mm).main)) }
                 { across(x(0.0), centre.0, foot + 16.0, plain(&show.length_mm(pull.out_mm).main)) }
