@@ -16,6 +16,7 @@ use crate::measure::{Length, LengthError};
 use crate::problem::Problems;
 use crate::stock::line_boring;
 use read::Read;
+use std::ops::RangeInclusive;
 
 /// The full row before anything is left out.
 struct Grid {
@@ -38,8 +39,9 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
     let read = inputs.read()?;
     let grid = grid(inputs.first, &read)?;
     let plates = plates(&read, &grid)?;
-    let front = row(&read, &grid, read.front, &plates)?;
-    let rear = read.rear.map(|from_front| row(&read, &grid, from_front, &[])).transpose()?;
+    let shelves = shelves(&read, &grid)?;
+    let front = row(&read, &grid, read.front, &shelves, &plates)?;
+    let rear = read.rear.map(|from_front| row(&read, &grid, from_front, &shelves, &[])).transpose()?;
     let apart = read.rear.map(|rear| rear.minus(read.front)).transpose()?;
     let depth_change = change(read.depth.minus(read.front.times(2, 1)?)?, read.pitch)?;
     let left_behind = read.thickness.minus(read.hole_depth)?;
@@ -52,7 +54,7 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
         count: read.count.unsigned_abs(),
         first: grid.first,
         last_from_end: grid.last_from_end,
-        balance: balance(&read, &grid, &front, rear.as_ref())?,
+        balance: balance(&grid, &front, rear.as_ref()),
         height_change: Change {
             less: grid.over,
             more: if grid.over.is_zero() { Length::ZERO } else { read.pitch.minus(grid.over)? },
@@ -84,7 +86,12 @@ fn grid(first: First, read: &Read) -> Result<Grid, LengthError> {
         First::Balanced => read.height.minus(steps)?.times(1, 2)?,
         First::Given => read.end_distance,
     };
-    let places = (0..read.count).map(|at| first.plus(read.pitch.times(at, 1)?)).collect::<Result<_, _>>()?;
+    let mut at = first;
+    let mut places = vec![at];
+    for _ in 1..read.count {
+        at = at.plus(read.pitch)?;
+        places.push(at);
+    }
     Ok(Grid { first, last_from_end: read.height.minus(first)?.minus(steps)?, over, places })
 }
 
@@ -107,13 +114,34 @@ fn plates(read: &Read, grid: &Grid) -> Result<Vec<Plate>, LengthError> {
     read.hinges.iter().map(plate).collect()
 }
 
-fn row(read: &Read, grid: &Grid, from_front: Length, plates: &[Plate]) -> Result<Row, LengthError> {
-    let (from, to) = read.shelves;
-    let is_shelf =
-        |at: Length| at >= from && at <= to && !read.skips.iter().any(|(begin, end)| at >= *begin && at <= *end);
-    let holes = (1..).zip(&grid.places).filter_map(|(number, &at)| {
-        let plate = plates.iter().any(|plate| plate.near_hole == at || plate.far_hole == at);
-        (plate || is_shelf(at)).then_some(Hole { number, at, plate })
+/// The steps from the first hole that lie on a stretch, both of its ends included. Counted once, so that no length is
+/// compared for every hole.
+fn steps_on(read: &Read, grid: &Grid, (from, to): (Length, Length)) -> Result<RangeInclusive<i64>, LengthError> {
+    let steps = |way: Length| way.floor_div(read.pitch);
+    let last = steps(to.min(read.height).minus(grid.first)?)?;
+    // Rounded up.
+    let first = steps(grid.first.minus(from.min(read.height))?)?.saturating_neg();
+    Ok(first..=last)
+}
+
+/// For every place of the full row, whether a shelf may sit there.
+fn shelves(read: &Read, grid: &Grid) -> Result<Vec<bool>, LengthError> {
+    let within = steps_on(read, grid, read.shelves)?;
+    let skips = read.skips.iter().map(|skip| steps_on(read, grid, *skip)).collect::<Result<Vec<_>, _>>()?;
+    let is_shelf = |step: i64| within.contains(&step) && !skips.iter().any(|skip| skip.contains(&step));
+    Ok((0..read.count).map(is_shelf).collect())
+}
+
+fn row(read: &Read, grid: &Grid, from_front: Length, shelves: &[bool], plates: &[Plate]) -> Result<Row, LengthError> {
+    let mut screwed = Vec::new();
+    for plate in plates {
+        let step = plate.near_hole.minus(grid.first)?.floor_div(read.pitch)?;
+        screwed.extend([step, step.saturating_add(1)]);
+    }
+    let places = (0..).zip(&grid.places).zip(shelves);
+    let holes = (1..).zip(places).filter_map(|(number, ((step, &at), &shelf))| {
+        let plate = screwed.contains(&step);
+        (plate || shelf).then_some(Hole { number, at, plate })
     });
     // The rail lies on the side of the row that is farther from an edge.
     let behind = from_front <= read.depth.minus(from_front)?;
@@ -121,19 +149,18 @@ fn row(read: &Read, grid: &Grid, from_front: Length, plates: &[Plate]) -> Result
     Ok(Row { from_front, rail_edge, holes: holes.collect() })
 }
 
-/// Whether turning the side end for end puts every hole on a hole.
-fn balance(read: &Read, grid: &Grid, front: &Row, rear: Option<&Row>) -> Result<Balance, LengthError> {
+/// Whether turning the side end for end puts every hole on a hole: in a balanced row the places are counted from both
+/// ends.
+fn balance(grid: &Grid, front: &Row, rear: Option<&Row>) -> Balance {
     if grid.first != grid.last_from_end {
-        return Ok(Balance::Uneven);
+        return Balance::Uneven;
     }
-    for row in [Some(front), rear].into_iter().flatten() {
-        for (hole, turned) in row.holes.iter().zip(row.holes.iter().rev()) {
-            if hole.at.plus(turned.at)? != read.height {
-                return Ok(Balance::RowsOnly);
-            }
-        }
-    }
-    Ok(Balance::Alike)
+    let ends = u64::try_from(grid.places.len()).unwrap_or(u64::MAX).saturating_add(1);
+    let turned = |row: &Row| {
+        let pairs = row.holes.iter().zip(row.holes.iter().rev());
+        pairs.into_iter().all(|(hole, turned)| hole.number.saturating_add(turned.number) == ends)
+    };
+    if turned(front) && rear.is_none_or(turned) { Balance::Alike } else { Balance::RowsOnly }
 }
 
 /// Seen with the inner face up and the lower end to the left, the front edge of a left side lies away from the person,
