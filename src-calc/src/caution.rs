@@ -21,7 +21,7 @@ pub enum Caution {
     /// Sawing a taper.
     TaperCut,
     /// Cutting a part too small to be held by hand.
-    SmallPart,
+    SmallPartAtSaw,
     /// Handling a full sheet.
     SheetHandling,
     /// Drilling a cup hole.
@@ -32,8 +32,8 @@ pub enum Caution {
     RoutedSlot,
     /// Driving a screw near an edge.
     DrivenScrew,
-    /// Working on parts too small to hold by hand.
-    SmallParts,
+    /// Drilling or routing a part too small to be held by hand.
+    SmallPartAtCutter,
     /// Loading a shelf.
     ShelfLoad,
     /// Bevelling a strip that stands on its edge.
@@ -71,13 +71,13 @@ impl Caution {
             Self::BladeAtFence => "Blade close to the fence",
             Self::AngledCut => "Cut at an angle",
             Self::TaperCut => "Taper",
-            Self::SmallPart => "Small part",
+            Self::SmallPartAtSaw => "Small part at the saw",
             Self::SheetHandling => "Full sheets",
             Self::CupDrilling => "Drilling the cup",
             Self::BlindHoles => "Holes that stop inside",
             Self::RoutedSlot => "Router and slot cutter",
             Self::DrivenScrew => "Screws near an edge",
-            Self::SmallParts => "Small parts",
+            Self::SmallPartAtCutter => "Small part at the cutter",
             Self::ShelfLoad => "Load on the shelf",
             Self::StripOnEdge => "Strip on its edge",
             Self::InTheWall => "What is in the wall",
@@ -116,7 +116,7 @@ impl Caution {
             Self::TaperCut => {
                 "Never saw a taper freehand: use a jig or a sled that carries the piece, with a stop behind it and clamps on top, so that no hand comes near the blade. The thin end of the offcut can be thrown back; stand out of its line and let the blade stop before taking it away."
             }
-            Self::SmallPart => {
+            Self::SmallPartAtSaw => {
                 "A part shorter than about 300 mm (12 in) is not held by hand: cut it from a longer piece, or clamp it to a sled, with a stop that the offcut cannot jam against. Keep both hands a hand's width from the blade."
             }
             Self::SheetHandling => {
@@ -134,7 +134,7 @@ impl Caution {
             Self::DrivenScrew => {
                 "Clamp both parts, drill the pilot first and keep your hand out of the line of the point: a screw that is too long, or that wanders, comes out at the face. Set the clutch low and drive the last turn by hand."
             }
-            Self::SmallParts => {
+            Self::SmallPartAtCutter => {
                 "A part too short to hold with both hands clear of the cutter is clamped or held in a jig, or machined while it is still part of a longer board."
             }
             Self::ShelfLoad => {

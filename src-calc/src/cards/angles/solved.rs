@@ -55,7 +55,7 @@ fn cautions(outcome: &Outcome) -> Vec<Caution> {
         (angled, Caution::AngledCut),
         (tilted, Caution::BevelRip),
         (tapered, Caution::TaperCut),
-        (small, Caution::SmallPart),
+        (small, Caution::SmallPartAtSaw),
         (true, Caution::DustAndNoise),
     ];
     applies.into_iter().filter_map(|(applies, caution)| applies.then_some(caution)).collect()

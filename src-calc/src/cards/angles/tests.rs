@@ -95,7 +95,7 @@ fn beyond_the_scales_and_small() {
     assert_eq!(slope.unwrap().reach, Reach::GaugeBeyond, "arctan 2 = 63.4°");
     for (side, small) in [("299.9", true), ("300", false)] {
         let (_, answer) = sides(|inputs| inputs.side = Reading::mm(side));
-        assert_eq!(answer.cautions.contains(&Caution::SmallPart), small, "{side}");
+        assert_eq!(answer.cautions.contains(&Caution::SmallPartAtSaw), small, "{side}");
     }
 }
 

@@ -156,7 +156,7 @@ fn cautions(kind: Kind) -> Vec<Caution> {
     if kind.is_screw() {
         cautions.push(Caution::DrivenScrew);
     }
-    cautions.extend([Caution::SmallParts, Caution::DustAndNoise]);
+    cautions.extend([Caution::SmallPartAtCutter, Caution::DustAndNoise]);
     cautions
 }
 
