@@ -134,6 +134,21 @@ mod tests {
             ("millimeter", "convert"),
             ("deflection", "shelf"),
             ("cup", "cup-hinge"),
+            ("rebate", "groove"),
+            ("dado", "groove"),
+            ("miter", "angles"),
+            ("mitre", "angles"),
+            ("carcass", "back-panel"),
+            ("case", "back-panel"),
+            ("sheet", "materials"),
+            ("board", "materials"),
+            ("timber", "materials"),
+            ("lumber", "materials"),
+            ("closet rod", "clothes-rail"),
+            ("wardrobe rail", "clothes-rail"),
+            ("baluster", "spacing"),
+            ("32 mm", "hole-rows"),
+            ("dowel", "joints"),
         ] {
             let found: Vec<_> = CARDS.iter().filter(|card| is_called(card, wanted)).map(|card| card.slug).collect();
             assert!(found.contains(&slug), "{wanted}: {found:?}");
