@@ -5,6 +5,7 @@ use crate::shell::Shell;
 use crate::wait::until;
 use serde::Deserialize;
 use serde_json::json;
+use std::time::Duration;
 use thirtyfour::{By, Key, WebElement};
 
 /// A card as it stands on the screen. Texts are as a screen reader has them: `5/8 inch`.
@@ -68,11 +69,24 @@ const INTO_SIGHT: &str = "
         if (top !== null && (element.contains(top) || top.contains(element))) break;
     }";
 
-const COVERED: &str = "
+const PLACE: &str = "
     const element = arguments[0];
     const box = element.getBoundingClientRect();
     const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
-    return element.contains(top) ? null : top?.outerHTML.slice(0, 80) ?? 'the edge of the screen';";
+    const covered = element.contains(top) ? null : top?.outerHTML.slice(0, 80) ?? 'the edge of the screen';
+    return { left: box.x, top: box.y, covered };";
+
+/// Where an element stands, and what lies over its middle.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+struct Place {
+    left: f64,
+    top: f64,
+    covered: Option<String>,
+}
+
+/// A person presses what stands still: in the same place at two looks.
+const REST: Duration = Duration::from_millis(40);
+const LOOKS: usize = 50;
 
 impl Shell {
     /// The card on the screen.
@@ -124,10 +138,24 @@ impl Shell {
     /// # Errors
     /// When there is none, or something else lies on top of it.
     pub async fn press(&self, css: &str) -> Outcome {
-        let element = self.element(css).await?;
-        let covered: Option<String> = self.ask(COVERED, &[element.to_json()?]).await?;
-        require(covered.is_none(), || format!("{css} lies under {}", covered.unwrap_or_default()))?;
+        let mut element = self.element(css).await?;
+        let mut place = self.place(&element).await?;
+        for _ in 0..LOOKS {
+            tokio::time::sleep(REST).await;
+            let now = self.place(&element).await?;
+            if now == place && now.covered.is_none() {
+                break;
+            }
+            // Something above has just come or gone.
+            element = self.element(css).await?;
+            place = self.place(&element).await?;
+        }
+        require(place.covered.is_none(), || format!("{css} lies under {}", place.covered.clone().unwrap_or_default()))?;
         Ok(self.session()?.action_chain().move_to_element_center(&element).click().perform().await?)
+    }
+
+    async fn place(&self, element: &WebElement) -> Outcome<Place> {
+        self.ask(PLACE, &[element.to_json()?]).await
     }
 
     /// How many elements there are.

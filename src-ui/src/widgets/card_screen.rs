@@ -210,10 +210,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
-                <div class="groups" data-stale={state.is_stale().to_string()}>
-                    <Settled held={state.held.clone()} {show} part={Part::Groups} />
-                </div>
-                <Settled held={state.held.clone()} {show} part={Part::Reasons} />
+                <Settled held={state.held.clone()} {show} part={Part::Below} />
             </div>
             { for over.as_ref().map(|page| {
                 let onclose = {

@@ -18,10 +18,8 @@ const REST_MS: i32 = 200;
 pub enum Part {
     /// The picture.
     Picture,
-    /// The figures that do not stand large.
-    Groups,
-    /// Cautions and working.
-    Reasons,
+    /// What stands below the fields: the figures that do not stand large, cautions and working.
+    Below,
 }
 
 #[derive(Clone, Properties)]
@@ -84,10 +82,23 @@ impl Component for Settled {
         let Some(SettledProps { held, show, part }) = &self.shown else { return Html::default() };
         match part {
             Part::Picture => held.picture(*show).unwrap_or_default(),
-            Part::Groups => held.reply(*show).iter().flat_map(|reply| &reply.groups).map(group).collect(),
-            Part::Reasons => held.reasons().map_or_else(Html::default, |(working, list)| {
-                html! { <>{ cautions(list) }<WorkingFold working={working.clone()} show={*show} /></> }
-            }),
+            Part::Below => below(held.as_ref(), *show),
         }
+    }
+}
+
+/// In one piece, so that nothing moves down a moment after it came.
+fn below(held: &dyn Held, show: Show) -> Html {
+    let stale = !held.problems().is_empty();
+    html! {
+        <>
+            <div class="groups" data-stale={stale.to_string()}>
+                { for held.reply(show).iter().flat_map(|reply| &reply.groups).map(group) }
+            </div>
+            if let Some((working, list)) = held.reasons() {
+                { cautions(list) }
+                <WorkingFold working={working.clone()} {show} />
+            }
+        </>
     }
 }

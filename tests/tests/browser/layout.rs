@@ -5,6 +5,7 @@ use scantling_tests::fault::{Outcome, require, require_same};
 use scantling_tests::play::play;
 use scantling_tests::scenarios::cards::CASES;
 use scantling_tests::shell::{Kind, Shell};
+use scantling_tests::wait::until;
 use thirtyfour::Key;
 
 /// What does not fit: the page scrolls sideways, or words or a field lie outside the screen or what holds them.
@@ -131,7 +132,7 @@ const FOCUS: &str = "
     const own = element.contains(top) || [...(element.labels ?? [])].some((label) => label.contains(top));
     return { name, hidden: own ? null : top?.outerHTML.slice(0, 90) ?? 'the edge of the screen' };";
 
-#[derive(serde::Deserialize)]
+#[derive(Debug, serde::Deserialize)]
 struct Focus {
     name: String,
     hidden: Option<String>,
@@ -151,7 +152,14 @@ fn the_focus_is_never_hidden() -> Outcome {
                     let hands = shell.session()?.action_chain();
                     let hands = if back { hands.key_down(Key::Shift) } else { hands };
                     hands.send_keys(Key::Tab).key_up(Key::Shift).perform().await?;
-                    let Some(focus) = shell.ask::<Option<Focus>>(FOCUS, &[]).await? else { break };
+                    let look = async || shell.ask::<Option<Focus>>(FOCUS, &[]).await;
+                    // It scrolls into sight a moment after it came.
+                    let in_sight = |focus: &Option<Focus>| focus.as_ref().is_none_or(|focus| focus.hidden.is_none());
+                    let focus = match until("the focus in sight", look, in_sight).await {
+                        Ok(focus) => focus,
+                        Err(_) => look().await?,
+                    };
+                    let Some(focus) = focus else { break };
                     if focus.name == last {
                         break;
                     }
