@@ -4,7 +4,7 @@ use super::inputs::Brackets;
 use super::section::Section;
 use crate::cards::shelf::beam::{Beam, Loads};
 use crate::cards::shelf::case::{Figures, GRAVITY};
-use crate::cards::shelf::{Judged, Limit};
+use crate::cards::shelf::judging::{Bar, Sag};
 
 /// What hangs on the rail.
 #[derive(Clone, Copy, Debug)]
@@ -23,9 +23,8 @@ pub(super) struct Case {
     pub(super) section: Section,
     pub(super) figures: Figures,
     pub(super) hanging: Hanging,
-    pub(super) limit: Limit,
-    pub(super) own_limit_mm: Option<f64>,
-    pub(super) judged: Judged,
+    /// What the sag is held against.
+    pub(super) bar: Bar,
 }
 
 /// What becomes of a rail.
@@ -44,6 +43,13 @@ pub(super) struct Outcome {
     /// The largest moment, N·mm.
     pub(super) moment: f64,
     pub(super) stress_mpa: f64,
+}
+
+impl Outcome {
+    /// How far its bays sag.
+    pub(super) const fn sag(&self) -> Sag {
+        Sag { bay_mm: self.bay_mm, instant_mm: self.instant_mm, late_mm: self.late_mm }
+    }
 }
 
 impl Case {
@@ -80,20 +86,10 @@ impl Case {
         }
     }
 
-    /// What a limit allows in a bay, mm; none for one's own limit if it is not given.
-    pub(super) fn allowed_mm(&self, limit: Limit, bay_mm: f64) -> Option<f64> {
-        limit.divisor().map(|n| bay_mm / n).or(self.own_limit_mm)
-    }
-
     /// Whether it holds: within the chosen limit, judged as chosen, and strong enough.
     pub(super) fn passes(&self, outcome: &Outcome) -> bool {
-        let sag = match self.judged {
-            Judged::LongTerm => outcome.late_mm,
-            Judged::Instant => outcome.instant_mm,
-        };
         let strong = |strength: f64| outcome.stress_mpa * self.figures.divisor <= strength;
-        self.allowed_mm(self.limit, outcome.bay_mm).is_some_and(|allowed| sag <= allowed)
-            && self.figures.strength_mpa.is_none_or(strong)
+        self.bar.keeps(outcome.sag()) && self.figures.strength_mpa.is_none_or(strong)
     }
 
     /// Whether it holds at another span: whatever the brackets, the sag goes with w·L⁴ and the moment with w·L², so one

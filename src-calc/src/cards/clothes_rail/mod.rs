@@ -20,7 +20,8 @@ pub use section::{Section, Shape};
 use super::Card;
 use super::shelf::case::GRAVITY;
 use super::shelf::holds::longest_span;
-use super::shelf::{Carried, Judged, Limit, Place, Used, Verdict};
+use super::shelf::judging::supports;
+use super::shelf::{Place, Used};
 use crate::caution::Caution;
 use crate::measure::Length;
 use crate::problem::Problems;
@@ -59,11 +60,11 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
         own_weight_kg: outcome.own * case.span_mm / GRAVITY,
         load_kg: outcome.load * case.span_mm / GRAVITY,
         stress: stress(case, &outcome),
-        verdicts: verdicts(case, &outcome),
+        verdicts: case.bar.verdicts(outcome.sag()),
         holds: case.passes(&outcome),
         fewest: with_brackets.iter().find(|with| with.holds).map(|with| with.brackets),
         with_brackets,
-        supports: supports(&outcome),
+        supports: supports(&outcome.beam, outcome.bay_mm),
         line: line(case, &outcome),
         room,
         notes: notes(inputs, &read, &outcome, &room),
@@ -78,7 +79,7 @@ fn with_brackets(case: &Case, brackets: Brackets, inputs: &Inputs) -> WithBracke
     let holds = |span_mm: f64| case.holds_at(span_mm, &outcome);
     WithBrackets {
         brackets,
-        sag_mm: if case.judged == Judged::LongTerm { outcome.late_mm } else { outcome.instant_mm },
+        sag_mm: case.bar.counts_mm(outcome.sag()),
         holds: case.passes(&outcome),
         longest_span: longest_span(inputs.graduation, &holds),
     }
@@ -108,26 +109,6 @@ fn stress(case: &Case, outcome: &Outcome) -> Option<Stress> {
         used_percent: outcome.stress_mpa / allowed * 100.0,
         holds: outcome.stress_mpa <= allowed,
     })
-}
-
-fn verdicts(case: &Case, outcome: &Outcome) -> Vec<Verdict> {
-    let verdict = |&limit: &Limit| {
-        let allowed_mm = case.allowed_mm(limit, outcome.bay_mm)?;
-        Some(Verdict {
-            limit,
-            allowed_mm,
-            instant: outcome.instant_mm <= allowed_mm,
-            long_term: outcome.late_mm <= allowed_mm,
-            chosen: limit == case.limit,
-        })
-    };
-    Limit::ALL.iter().filter_map(verdict).collect()
-}
-
-fn supports(outcome: &Outcome) -> Vec<Carried> {
-    let places = (0_u32..).map(|at| f64::from(at) * outcome.bay_mm);
-    let carried = |(along_mm, force_n): (f64, f64)| Carried { along_mm, force_n, mass_kg: force_n / GRAVITY };
-    places.zip(outcome.beam.reactions()).map(carried).collect()
 }
 
 fn line(case: &Case, outcome: &Outcome) -> Vec<Place> {

@@ -6,6 +6,7 @@ use super::room::Sizes;
 use super::section::Section;
 use crate::cards::shelf::Limit;
 use crate::cards::shelf::case::{Figures, GRAVITY};
+use crate::cards::shelf::judging::Bar;
 use crate::cards::shelf::read::{OwnMaterial, between};
 use crate::measure::{FigureKind, Length, Quantity, Reading};
 use crate::problem::{Problem, Problems};
@@ -166,9 +167,7 @@ impl Inputs {
                 section: Section::new(self.shape, width.as_mm(), rail_height.as_mm(), wall.as_mm()),
                 figures: figures?,
                 hanging: hanging?,
-                limit: self.limit,
-                own_limit_mm: own_limit.map(Length::as_mm),
-                judged: self.judged,
+                bar: Bar { limit: self.limit, own_mm: own_limit.map(Length::as_mm), judged: self.judged },
             };
             let sizes = Sizes {
                 rail_height,

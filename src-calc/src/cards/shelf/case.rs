@@ -1,7 +1,8 @@
 //! A shelf with its numbers read and checked, and what becomes of it at any span, thickness and height of strip.
 
 use super::beam::{Beam, Loads, Support};
-use super::inputs::{Grain, Judged, Limit};
+use super::inputs::Grain;
+use super::judging::{Bar, Sag};
 use super::section::{Part, Section, Strip};
 use crate::stock::materials::Family;
 
@@ -86,9 +87,8 @@ pub(super) struct Case {
     pub(super) load: Loads,
     /// The share of the time that they are there, 0 to 1.
     pub(super) share: f64,
-    pub(super) limit: Limit,
-    pub(super) own_limit_mm: Option<f64>,
-    pub(super) judged: Judged,
+    /// What the sag is held against.
+    pub(super) bar: Bar,
 }
 
 /// What becomes of a shelf.
@@ -116,6 +116,11 @@ pub(super) struct Outcome {
 }
 
 impl Outcome {
+    /// How far its bays sag.
+    pub(super) const fn sag(&self) -> Sag {
+        Sag { bay_mm: self.bay_mm, instant_mm: self.instant_mm, late_mm: self.late_mm }
+    }
+
     /// The largest stress in the board, on the first day or later when the load has moved to the stiffer part.
     pub(super) fn board_stress(&self) -> f64 {
         self.section.board_stress(self.moment).max(self.crept.board_stress(self.moment))
@@ -189,11 +194,6 @@ impl Case {
         })
     }
 
-    /// What a limit allows in a bay, mm; none for one's own limit if it is not given.
-    pub(super) fn allowed_mm(&self, limit: Limit, bay_mm: f64) -> Option<f64> {
-        limit.divisor().map(|n| bay_mm / n).or(self.own_limit_mm)
-    }
-
     /// Whether the shelf holds: within the chosen limit, judged as chosen, and strong enough.
     pub(super) fn holds(&self) -> bool {
         self.outcome().is_some_and(|outcome| self.passes(&outcome))
@@ -201,11 +201,7 @@ impl Case {
 
     /// The same of an outcome that is already worked out.
     pub(super) fn passes(&self, outcome: &Outcome) -> bool {
-        let sag = match self.judged {
-            Judged::LongTerm => outcome.late_mm,
-            Judged::Instant => outcome.instant_mm,
-        };
-        self.allowed_mm(self.limit, outcome.bay_mm).is_some_and(|allowed| sag <= allowed) && outcome.strong_enough()
+        self.bar.keeps(outcome.sag()) && outcome.strong_enough()
     }
 
     /// The sag on the first day with things in the first bay only, and in the third if there are three: the worst that an

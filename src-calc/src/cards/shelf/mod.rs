@@ -8,6 +8,7 @@ pub(super) mod beam;
 pub(super) mod case;
 pub(super) mod holds;
 mod inputs;
+pub(super) mod judging;
 mod notes;
 pub(super) mod read;
 mod section;
@@ -61,10 +62,10 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
         board,
         strip,
         strength,
-        verdicts: verdicts(case, &outcome),
+        verdicts: case.bar.verdicts(outcome.sag()),
         holds: case.passes(&outcome),
         would_hold: WouldHold::find(case, read.trial_strip, inputs.graduation),
-        supports: supports(&outcome),
+        supports: judging::supports(&outcome.beam, outcome.bay_mm),
         line: line(case, &outcome),
         notes,
         working: steps::working(inputs, case, &outcome),
@@ -102,26 +103,6 @@ fn strength(outcome: &Outcome) -> Vec<Strength> {
     std::iter::once(of(PartOf::Board, outcome.board_stress(), &outcome.board))
         .chain(strip.map(|((_, figures), stress)| of(PartOf::Strip, stress, &figures)))
         .collect()
-}
-
-fn verdicts(case: &Case, outcome: &Outcome) -> Vec<Verdict> {
-    let verdict = |&limit: &Limit| {
-        let allowed_mm = case.allowed_mm(limit, outcome.bay_mm)?;
-        Some(Verdict {
-            limit,
-            allowed_mm,
-            instant: outcome.instant_mm <= allowed_mm,
-            long_term: outcome.late_mm <= allowed_mm,
-            chosen: limit == case.limit,
-        })
-    };
-    Limit::ALL.iter().filter_map(verdict).collect()
-}
-
-fn supports(outcome: &Outcome) -> Vec<Carried> {
-    let places = (0_u32..).map(|at| f64::from(at) * outcome.bay_mm);
-    let carried = |(along_mm, force_n): (f64, f64)| Carried { along_mm, force_n, mass_kg: force_n / GRAVITY };
-    places.zip(outcome.beam.reactions()).map(carried).collect()
 }
 
 fn line(case: &Case, outcome: &Outcome) -> Vec<Place> {

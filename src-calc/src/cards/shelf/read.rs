@@ -3,6 +3,7 @@
 use super::beam::Loads;
 use super::case::{Case, Figures, GRAVITY, Material, StripOf};
 use super::inputs::{Grain, Inputs, Limit, Load};
+use super::judging::Bar;
 use super::section::Strip;
 use crate::measure::{Figure, FigureKind, Length, Quantity, Reading};
 use crate::problem::{Problem, Problems};
@@ -198,9 +199,7 @@ impl Inputs {
                 strip,
                 load: load?,
                 share: share? / 100.0,
-                limit: self.limit,
-                own_limit_mm: own_limit.map(Length::as_mm),
-                judged: self.judged,
+                bar: Bar { limit: self.limit, own_mm: own_limit.map(Length::as_mm), judged: self.judged },
             };
             Some(Read { case, span, bay, thickness, depth, trial_strip })
         })();
