@@ -58,15 +58,22 @@ const FIELD: &str = "
         focused: document.activeElement === field,
     };";
 
-/// Scrolls as a person does: until the element can be seen, wherever on the screen that is.
+/// Scrolls as a person does: until the element can be seen, wherever on the screen that is, and with some room for a
+/// finger above and below its middle.
 const INTO_SIGHT: &str = "
     const element = arguments[0];
-    const middle = () => { const box = element.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; };
+    const middle = () => { const box = element.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2, Math.min(12, box.height / 4)]; };
+    const free = () => {
+        const [x, y, room] = middle();
+        return [-room, 0, room].every((by) => {
+            const top = document.elementFromPoint(x, y + by);
+            return top !== null && (element.contains(top) || top.contains(element));
+        });
+    };
     for (const share of [0.5, 0.6, 0.7, 0.8, 0.9, 0.4, 0.3, 0.2, 0.1]) {
         const holder = element.closest('dialog') ?? window;
         holder.scrollBy({ top: middle()[1] - share * innerHeight, behavior: 'instant' });
-        const top = document.elementFromPoint(...middle());
-        if (top !== null && (element.contains(top) || top.contains(element))) break;
+        if (free()) break;
     }";
 
 const PLACE: &str = "
