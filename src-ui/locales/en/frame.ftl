@@ -32,6 +32,7 @@ cost-under = { $mm } mm under
 cost-tie = { $cost }, a tie
 
 working-title = Working
+working-metric = in millimetres, newtons and kilograms
 cautions-title = Mind
 at-saw = At the saw
 close = Close

@@ -80,6 +80,8 @@ pub trait CardView: Sized + 'static {
 
     /// Where in the job it is wanted.
     const STAGE: Stage;
+    /// Whether the cautions stand above the figures: where a slip can bring something down on somebody.
+    const CAUTIONS_FIRST: bool = false;
 
     /// The card's name on the bench.
     fn title() -> AttrValue;

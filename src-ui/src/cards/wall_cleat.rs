@@ -170,6 +170,7 @@ impl CardView for WallCleat {
     type Answer = Answer;
     const SLUG: &'static str = "wall-cleat";
     const STAGE: Stage = Stage::Hang;
+    const CAUTIONS_FIRST: bool = true;
 
     fn title() -> AttrValue {
         say("wall-cleat-title")

@@ -42,6 +42,8 @@ pub trait Held {
     fn given(&self, show: Show) -> Option<AttrValue>;
     /// How it came about, and what to mind.
     fn reasons(&self) -> Option<(&Working, &[Caution])>;
+    /// Whether what to mind stands above the figures.
+    fn cautions_first(&self) -> bool;
     /// The fields.
     fn fields(&self, tools: FieldTools) -> Html;
     /// The inputs, as text to keep.
@@ -107,6 +109,10 @@ impl<C: CardView> Held for Of<C> {
     fn reasons(&self) -> Option<(&Working, &[Caution])> {
         let (_, answer) = self.answered.as_deref()?;
         Some((C::working(answer), C::cautions(answer)))
+    }
+
+    fn cautions_first(&self) -> bool {
+        C::CAUTIONS_FIRST
     }
 
     fn fields(&self, tools: FieldTools) -> Html {

@@ -90,13 +90,17 @@ impl Component for Settled {
 /// In one piece, so that nothing moves down a moment after it came.
 fn below(held: &dyn Held, show: Show) -> Html {
     let stale = !held.problems().is_empty();
+    let (working, minded) = held.reasons().unzip();
+    let minded = minded.map(cautions).unwrap_or_default();
+    let (above, beneath) = if held.cautions_first() { (minded, Html::default()) } else { (Html::default(), minded) };
     html! {
         <>
+            { above }
             <div class="groups" data-stale={stale.to_string()}>
                 { for held.reply(show).iter().flat_map(|reply| &reply.groups).map(group) }
             </div>
-            if let Some((working, list)) = held.reasons() {
-                { cautions(list) }
+            { beneath }
+            if let Some(working) = working {
                 <WorkingFold working={working.clone()} {show} />
             }
         </>

@@ -1,14 +1,29 @@
 //! The working: every formula, the same with its numbers, what came out, and who says so.
 
-use crate::show::{Show, draw, draw_other, plain};
+use crate::settings::System;
+use crate::show::{Show, draw, draw_other, figures, plain};
 use crate::words::say;
-use scantling::measure::Quantity;
+use scantling::measure::{Measure, Quantity};
 use scantling::source::Source;
 use scantling::working::{Step, Working};
 use yew::prelude::*;
 
+/// Whether the numbers of a step are written in inches: only where nothing but lengths meets. A length in inches beside
+/// newtons and millimetres would make the line come out wrong.
+fn in_inches(step: &Step, show: Show) -> bool {
+    use Measure::{Count, Degrees, Mm, Number, Percent};
+    let is_plain = |quantity: &Quantity| {
+        matches!(
+            quantity,
+            Quantity::Length(_) | Quantity::Estimate { unit: Mm | Degrees | Percent | Number | Count, .. }
+        )
+    };
+    show.system == System::Imperial && step.given.iter().map(|(_, value)| value).chain([&step.gives]).all(is_plain)
+}
+
 /// The formula's right side with the numbers in place of the symbols; `None` when no symbol stands in it.
 fn with_numbers(step: &Step, show: Show) -> Option<String> {
+    let inches = in_inches(step, show);
     let (_, right) = step.formula.split_once('=')?;
     let mut text = String::new();
     let mut replaced = false;
@@ -22,7 +37,7 @@ fn with_numbers(step: &Step, show: Show) -> Option<String> {
         match step.given.iter().find(|(name, _)| *name == symbol) {
             Some((_, value)) => {
                 replaced = true;
-                text.push_str(&number(value, show));
+                text.push_str(&number(value, inches));
             }
             None => text.push_str(&symbol),
         }
@@ -33,13 +48,12 @@ fn with_numbers(step: &Step, show: Show) -> Option<String> {
 }
 
 /// A value without its unit, exact enough to follow the arithmetic.
-fn number(value: &Quantity, show: Show) -> String {
+fn number(value: &Quantity, inches: bool) -> String {
     match value {
-        Quantity::Length(length) => match show.system {
-            crate::settings::System::Metric => crate::show::figures(length.as_mm(), 7),
-            crate::settings::System::Imperial => crate::show::figures(length.as_inches(), 6),
-        },
-        Quantity::Estimate { value, .. } => crate::show::figures(*value, 5),
+        Quantity::Length(length) if inches => figures(length.as_inches(), 6),
+        Quantity::Length(length) => figures(length.as_mm(), 7),
+        Quantity::Estimate { value, unit: Measure::Mm } if inches => figures(value / 25.4, 5),
+        Quantity::Estimate { value, .. } => figures(*value, 5),
     }
 }
 
@@ -61,7 +75,12 @@ fn step(step: &Step, show: Show) -> Html {
             <h4>{ step.what }</h4>
             <p class="formula">{ step.formula }</p>
             if let Some(text) = with_numbers(step, show) {
-                <p class="formula numbers">{ text }</p>
+                <p class="formula numbers">
+                    { text }
+                    if show.system == System::Imperial && !in_inches(step, show) {
+                        <span class="given">{ " · " }{ say("working-metric") }</span>
+                    }
+                </p>
             }
             <p class="gives">
                 { "= " }{ draw(&gives.main) }
@@ -110,7 +129,7 @@ pub fn WorkingFold(props: &WorkingFoldProps) -> Html {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::settings::{Settings, System};
+    use crate::settings::Settings;
     use scantling::source::GEOMETRY;
 
     #[test]
@@ -131,5 +150,26 @@ mod tests {
             Some("(30.0787 + 0.275591) − 0.07874"),
             "764/25.4 and so on, to six decimals"
         );
+    }
+    #[test]
+    fn inches_and_newtons_never_meet_in_one_line() {
+        let mm = |value| Quantity::from(scantling::measure::Length::mm(value, 1).unwrap());
+        let inches = Show::of(&Settings::default().in_system(System::Imperial));
+        let lengths = Step {
+            what: "Edge of the kerf",
+            formula: "E = D + k",
+            given: vec![("D", mm(254)), ("k", Quantity::mm(3.81))],
+            gives: Quantity::mm(257.81),
+            source: GEOMETRY,
+        };
+        assert_eq!(with_numbers(&lengths, inches).as_deref(), Some("10 + 0.15"));
+        let moment = Step {
+            what: "Moment",
+            formula: "M = F · L",
+            given: vec![("F", Quantity::newtons(100.0)), ("L", mm(254))],
+            gives: Quantity::n_mm(25_400.0),
+            source: GEOMETRY,
+        };
+        assert_eq!(with_numbers(&moment, inches).as_deref(), Some("100 · 254"));
     }
 }

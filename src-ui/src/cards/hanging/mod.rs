@@ -191,6 +191,7 @@ impl CardView for Hanging {
     type Answer = Answer;
     const SLUG: &'static str = "hanging";
     const STAGE: Stage = Stage::Hang;
+    const CAUTIONS_FIRST: bool = true;
 
     fn title() -> AttrValue {
         say("hanging-title")
