@@ -5,6 +5,7 @@
 //!   the [`measure::Graduation`] of the tool in hand.
 //! - [`source`], [`working`], [`caution`], [`problem`]: why an answer can be trusted, what to mind, what was wrong.
 //! - [`stock`]: what things are made of, and where each value was published.
+//! - [`sheets`]: laying parts on sheets, and the order of cuts.
 //! - [`cards`]: one calculation a file, all of the same shape.
 //!
 //! Pure functions: nothing here reads a clock, a setting or a file, and nothing panics on any input.
@@ -13,6 +14,7 @@ pub mod cards;
 pub mod caution;
 pub mod measure;
 pub mod problem;
+pub mod sheets;
 pub mod source;
 pub mod stock;
 pub mod working;
