@@ -128,3 +128,61 @@ pub struct Job {
     /// With what.
     pub saw: Saw,
 }
+
+impl Job {
+    /// Every length of it.
+    pub(super) fn lengths(&self) -> impl Iterator<Item = Length> + Clone {
+        let parts = self.parts.iter().flat_map(|part| [part.length, part.width]);
+        let stock = self.stock.iter().flat_map(|stock| [stock.length, stock.width]);
+        let saw = [self.saw.kerf, self.saw.trim, self.saw.least_offcut];
+        parts.chain(stock).chain(saw).chain(self.saw.longest_rip)
+    }
+
+    /// That everything is a size, and that there are not too many pieces.
+    pub(super) fn check(&self, most_pieces: u32) -> Result<(), JobError> {
+        if let Some(at) = self.parts.iter().position(|part| !(part.length.is_positive() && part.width.is_positive())) {
+            return Err(JobError::Part { at });
+        }
+        if let Some(at) = self.stock.iter().position(|stock| !(stock.length.is_positive() && stock.width.is_positive()))
+        {
+            return Err(JobError::Stock { at });
+        }
+        let saw = [self.saw.kerf, self.saw.trim, self.saw.least_offcut];
+        if saw.into_iter().chain(self.saw.longest_rip).any(Length::is_negative)
+            || self.stock.iter().any(|stock| stock.price.is_some_and(Ratio::is_negative))
+        {
+            return Err(JobError::BelowZero);
+        }
+        let pieces = self.parts.iter().fold(0_u32, |sum, part| sum.saturating_add(part.quantity));
+        if pieces > most_pieces { Err(JobError::TooMany { most: most_pieces }) } else { Ok(()) }
+    }
+}
+
+/// Why a job cannot be laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, thiserror::Error)]
+pub enum JobError {
+    /// A part without a size.
+    #[error("Length and width of a part have to be more than zero.")]
+    Part {
+        /// Which part.
+        at: usize,
+    },
+    /// A sheet without a size.
+    #[error("Length and width of a sheet have to be more than zero.")]
+    Stock {
+        /// Which stock.
+        at: usize,
+    },
+    /// A kerf, trim, rip, offcut or price below zero.
+    #[error("Kerf, trim, longest rip, smallest offcut and prices cannot be less than zero.")]
+    BelowZero,
+    /// Too many pieces.
+    #[error("At most {most} pieces are laid out at once. Take the list in parts.")]
+    TooMany {
+        /// The most that are accepted.
+        most: u32,
+    },
+    /// Too long to be held in whole units.
+    #[error("Every length has to be less than 30 m.")]
+    TooLong,
+}

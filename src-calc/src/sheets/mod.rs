@@ -1,7 +1,37 @@
 //! Laying parts on sheets, and the order of the cuts.
+//!
+//! [`Search::new`] gives a first complete layout at once; [`Search::step`] betters it for as long as it is asked to, in
+//! this order of goals: all parts cut; the least cost of sheets; the largest single offcut; the fewest settings of the
+//! fence; the fewest cuts. [`Search::layout`] works the best one out to places, offcuts and cuts.
+//!
+//! # Method
+//! A sheet is a tree of cuts whose waste is not decided before it is needed (`slicing`). A try takes some parts off one to
+//! three sheets and lays them anew, with those that are on no sheet yet, large ones first and each where it wastes least
+//! (`hunt`, `fits`). The sheets may cost less than those of the best layout so far, so that a layout on which every part
+//! finds a place is better; until then the area of what has no place is the measure, and a try that makes it larger is
+//! accepted now and then, more seldom as the search cools down (`goal`). Such a search with a goal is due to J. Gardeyn and
+//! T. Wauters (*A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with guillotine
+//! constraints*, European Journal of Operational Research 301, 2022, arXiv 2508.19306); the trees, the measure of waste
+//! and the goals for offcut and settings are our own. `bound` says when no sheet can be saved.
+//!
+//! The larger offcut is found by the same search, on a sheet made smaller by what is to be left over. `carve` turns a tree
+//! into cuts, `order` puts these in an order in which the fence is set seldom.
 
+mod bound;
+mod carve;
+mod fits;
+mod goal;
+mod graft;
+mod hunt;
 mod job;
 mod layout;
+mod order;
+mod search;
+mod slicing;
+mod task;
+mod units;
+mod worth;
 
-pub use job::{Cuts, Grain, Job, Part, Saw, SheetGrain, Stock};
+pub use job::{Cuts, Grain, Job, JobError, Part, Saw, SheetGrain, Stock};
 pub use layout::{Area, Becomes, Cut, Layout, Left, Piece, Placed, Setting, Sheet, Unfit, Unplaced, Way};
+pub use search::{MOST_PIECES, Progress, Search};

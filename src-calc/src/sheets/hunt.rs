@@ -1,0 +1,375 @@
+//! The search for one task: ruin some of a layout, lay it again, keep what is better.
+
+use super::bound;
+use super::fits::{Fits, Weights};
+use super::goal::Goal;
+use super::slicing::{NONE, Node, PART, Scratch, Tree};
+use super::task::Task;
+use super::worth::{Worth, worth};
+use fastrand::Rng;
+
+/// A sheet in the making.
+#[derive(Clone, Debug)]
+pub(super) struct Open {
+    pub(super) board: usize,
+    pub(super) tree: Tree,
+}
+
+/// The best layout so far.
+#[derive(Clone, Debug)]
+pub(super) struct Best {
+    /// Sheets with something on them.
+    pub(super) sheets: Vec<Open>,
+    /// Pieces that are on none, and their area.
+    pub(super) left: Vec<u32>,
+    pub(super) left_area: i64,
+    pub(super) cost: i64,
+    /// What else counts, once it has been looked at.
+    pub(super) worth: Option<Worth>,
+}
+
+/// The search for one task.
+#[derive(Clone, Debug)]
+pub(super) struct Hunt {
+    pub(super) task: Task,
+    pub(super) best: Best,
+    pub(super) bound: bound::Bound,
+    /// How many tries were made, and how often something better was found.
+    pub(super) tries: u64,
+    pub(super) version: u32,
+    pub(super) goal: Goal,
+    pub(super) sheets: Vec<Open>,
+    pub(super) left: Vec<u32>,
+    pub(super) left_area: i64,
+    pub(super) cost: i64,
+    /// What the sheets may cost.
+    pub(super) budget: i64,
+    /// Whether sheets may be begun that are not there yet.
+    pub(super) may_add: bool,
+    pub(super) rng: Rng,
+    pub(super) scratch: Scratch,
+    fits: Fits,
+    weights: Weights,
+    next_mark: u32,
+    saved: Vec<Open>,
+    saved_places: Vec<usize>,
+    saved_cost: i64,
+    pub(super) pool: Vec<(i64, u32)>,
+    pub(super) still_left: Vec<u32>,
+    gone: Vec<bool>,
+    /// The mean area of a piece.
+    pub(super) mean_area: i64,
+}
+
+/// How a part is put down.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Hand {
+    /// At the best place.
+    Steady,
+    /// Nearly: now and then past a good place, and able to take it back.
+    Loose,
+}
+
+impl Hunt {
+    /// With a first layout.
+    pub(super) fn new(task: Task, seed: u64) -> Self {
+        let bound = bound::of(&task);
+        let pieces = i64::try_from(task.items.len()).unwrap_or(i64::MAX).max(1);
+        let mean_area = task.items.iter().map(|kind| task.kinds[*kind as usize].area()).sum::<i64>() / pieces;
+        let best = Best { sheets: Vec::new(), left: Vec::new(), left_area: i64::MAX, cost: i64::MAX, worth: None };
+        let mut hunt = Self {
+            fits: Fits::new(task.kinds.len()),
+            task,
+            best,
+            bound,
+            tries: 0,
+            version: 0,
+            goal: Goal::default(),
+            sheets: Vec::new(),
+            left: Vec::new(),
+            left_area: 0,
+            cost: 0,
+            budget: i64::MAX,
+            may_add: true,
+            rng: Rng::with_seed(seed),
+            scratch: Scratch::default(),
+            weights: Weights { mismatch: 1.0, gap: 1.0 },
+            next_mark: 0,
+            saved: Vec::new(),
+            saved_places: Vec::new(),
+            saved_cost: 0,
+            pool: Vec::new(),
+            still_left: Vec::new(),
+            gone: Vec::new(),
+            mean_area,
+        };
+        hunt.start();
+        hunt
+    }
+
+    pub(super) fn area(&self, item: u32) -> i64 {
+        self.task.kinds[self.kind(item)].area()
+    }
+
+    pub(super) fn kind(&self, item: u32) -> usize {
+        self.task.items[item as usize] as usize
+    }
+
+    /// A tree has changed.
+    fn mark(&mut self, at: usize) {
+        self.next_mark += 1;
+        self.sheets[at].tree.mark = self.next_mark;
+    }
+
+    /// Begins anew from these sheets.
+    pub(super) fn load(&mut self, sheets: Vec<Open>, left: Vec<u32>) {
+        self.left_area = left.iter().map(|item| self.area(*item)).sum();
+        self.left = left;
+        self.cost = sheets.iter().map(|open| self.task.boards[open.board].cost).sum();
+        self.sheets = sheets;
+        self.saved_places.clear();
+        self.fits.clear();
+        for at in 0..self.sheets.len() {
+            self.mark(at);
+        }
+    }
+
+    /// Keeps the layout as it stands when it is better than the best.
+    pub(super) fn keep_if_better(&mut self) -> bool {
+        let better = match self.left_area.cmp(&self.best.left_area).then(self.cost.cmp(&self.best.cost)) {
+            std::cmp::Ordering::Less => true,
+            std::cmp::Ordering::Greater => false,
+            std::cmp::Ordering::Equal => self.goal.wants_worth() && Some(self.worth()) > self.best.worth,
+        };
+        if better {
+            let sheets = self.sheets.iter().filter(|open| !open.tree.is_empty()).cloned().collect();
+            let worth = self.goal.wants_worth().then(|| self.worth());
+            self.best = Best { sheets, left: self.left.clone(), left_area: self.left_area, cost: self.cost, worth };
+            self.version += 1;
+        }
+        better
+    }
+
+    /// What else counts in the layout as it stands.
+    pub(super) fn worth(&self) -> Worth {
+        worth(&self.task, &self.sheets)
+    }
+
+    /// The first layouts, by several orders, the best of which is kept.
+    fn start(&mut self) {
+        // The orders are short of good ones only for few parts, where all of them take no time.
+        let rounds = if self.task.items.len() > 300 { 4 } else { 8 };
+        for round in 0..rounds {
+            self.weights = Weights { mismatch: 1.0, gap: if round < 4 { 1.0 } else { 0.2 } };
+            self.load(Vec::new(), Vec::new());
+            let mut order: Vec<(i64, u32)> = (0_u32..)
+                .zip(&self.task.items)
+                .map(|(item, kind)| {
+                    let [length, width] = self.task.kinds[*kind as usize].size.map(i64::from);
+                    let key = match round % 4 {
+                        0 => length * width,
+                        1 => (length.max(width) << 31) + length.min(width),
+                        2 => (width << 31) + length,
+                        _ => (length << 31) + width,
+                    };
+                    (-key, item)
+                })
+                .collect();
+            order.sort_unstable();
+            for (_, item) in order {
+                if !self.put(item, Hand::Steady) {
+                    self.left.push(item);
+                    self.left_area += self.area(item);
+                }
+            }
+            self.keep_if_better();
+        }
+        self.weights = Weights { mismatch: 1.0, gap: 1.0 };
+        self.begin_next_goal();
+    }
+
+    /// Puts a piece on a sheet, on a new one where it must be and may be.
+    pub(super) fn put(&mut self, item: u32, hand: Hand) -> bool {
+        let Some((at, slot, turned)) = self.place_among(item, hand).or_else(|| self.place_anew(item, hand)) else {
+            return false;
+        };
+        if hand == Hand::Loose {
+            self.save(at);
+        }
+        let size = self.task.kinds[self.kind(item)].size;
+        let size = if turned { [size[1], size[0]] } else { size };
+        let rules = self.task.rules;
+        let open = &mut self.sheets[at];
+        if open.tree.is_empty() {
+            self.cost += self.task.boards[open.board].cost;
+        }
+        let slot = open.tree.slots[usize::from(slot)];
+        open.tree.insert(slot, Node::part(item, size, turned), rules, &mut self.scratch);
+        self.mark(at);
+        true
+    }
+
+    /// The best place on a sheet that is begun: which sheet, which slot, and whether turned.
+    #[expect(clippy::float_arithmetic, reason = "an estimate to choose by")]
+    fn place_among(&mut self, item: u32, hand: Hand) -> Option<(usize, u16, bool)> {
+        /// How often a place is passed by, of 256.
+        const BLINKS: u8 = 5;
+        let kind = self.kind(item);
+        let mut best = None;
+        let mut least = f32::INFINITY;
+        for (at, open) in self.sheets.iter().enumerate() {
+            if open.tree.is_empty() {
+                continue;
+            }
+            let fit = self.fits.best(&self.task, self.weights, (at, &open.tree, open.board), kind);
+            let mut waste = fit.waste;
+            if !waste.is_finite() {
+                continue;
+            }
+            if hand == Hand::Loose {
+                if self.rng.u8(..) < BLINKS {
+                    continue;
+                }
+                waste *= 0.95 + 0.1 * self.rng.f32();
+            }
+            if waste < least {
+                least = waste;
+                best = Some((at, fit.slot, fit.turned));
+            }
+        }
+        best
+    }
+
+    /// A place on a sheet that is still whole: the cheapest for its area, or any that may be begun.
+    fn place_anew(&mut self, item: u32, hand: Hand) -> Option<(usize, u16, bool)> {
+        let kind = self.kind(item);
+        let mut choice = None;
+        let mut least = i128::MAX;
+        for (nth, board) in self.task.boards.iter().enumerate() {
+            let [straight, turned] = self.task.ways(kind, nth);
+            if !(straight || turned) || self.cost.saturating_add(board.cost) > self.budget {
+                continue;
+            }
+            // What is free comes first, the smallest of it before the others.
+            let rank = match hand {
+                Hand::Loose => self.rng.u32(..).into(),
+                Hand::Steady if board.cost == 0 => i128::from(board.area()) - i128::from(i64::MAX),
+                Hand::Steady => i128::from(board.cost) * i128::from(i64::MAX) / i128::from(board.area().max(1)),
+            };
+            if rank < least {
+                let mut used = 0;
+                let mut empty = None;
+                for (at, open) in self.sheets.iter().enumerate().filter(|(_, open)| open.board == nth) {
+                    used += 1;
+                    let fits = open.tree.slots.first().is_some_and(|slot| slot.node == NONE)
+                        && self.fits.best(&self.task, self.weights, (at, &open.tree, nth), kind).waste.is_finite();
+                    empty = empty.or(fits.then_some(at));
+                }
+                if empty.is_some() || (self.may_add && used < board.count) {
+                    least = rank;
+                    choice = Some((nth, empty));
+                }
+            }
+        }
+        let (board, empty) = choice?;
+        let at = empty.unwrap_or_else(|| {
+            let tree = Tree::new(self.task.boards[board].size, self.task.rules, &mut self.scratch);
+            self.sheets.push(Open { board, tree });
+            let at = self.sheets.len() - 1;
+            self.mark(at);
+            at
+        });
+        let fit = self.fits.best(&self.task, self.weights, (at, &self.sheets[at].tree, board), kind);
+        fit.waste.is_finite().then_some((at, fit.slot, fit.turned))
+    }
+
+    /// Remembers a sheet as it was before this try.
+    fn save(&mut self, at: usize) {
+        let count = self.saved_places.len();
+        if self.saved_places.contains(&at) {
+            return;
+        }
+        match self.saved.get_mut(count) {
+            Some(saved) => {
+                saved.board = self.sheets[at].board;
+                saved.tree.become_like(&self.sheets[at].tree);
+            }
+            None => self.saved.push(self.sheets[at].clone()),
+        }
+        self.saved_places.push(at);
+    }
+
+    /// Before a try.
+    pub(super) fn begin_try(&mut self) {
+        self.saved_places.clear();
+        self.saved_cost = self.cost;
+        self.pool.clear();
+    }
+
+    /// Puts everything back as it was before this try.
+    pub(super) fn take_back(&mut self) {
+        for (saved, at) in self.saved_places.iter().enumerate() {
+            std::mem::swap(&mut self.sheets[*at], &mut self.saved[saved]);
+        }
+        self.saved_places.clear();
+        self.cost = self.saved_cost;
+    }
+
+    /// Whether a sheet was touched in this try.
+    pub(super) fn is_touched(&self, at: usize) -> bool {
+        self.saved_places.contains(&at)
+    }
+
+    /// Takes parts off a sheet into the pool: all below a node, some here and there, or everything.
+    pub(super) fn ruin(&mut self, at: usize, most: usize) {
+        self.save(at);
+        let tree = &self.sheets[at].tree;
+        let (nodes, count) = (tree.nodes.len(), tree.count);
+        if nodes == 0 {
+            return;
+        }
+        self.gone.clear();
+        self.gone.resize(nodes, false);
+        match self.rng.u8(0..3) {
+            0 if count <= most => self.gone.fill(true),
+            1 => {
+                for _ in 0..4 {
+                    let from = self.rng.usize(0..nodes);
+                    let to = usize::from(tree.nodes[from].end);
+                    if to - from <= 2 * most {
+                        self.gone[from..to].fill(true);
+                        break;
+                    }
+                }
+            }
+            _ => {
+                let few = self.rng.usize(1..=most.min(count));
+                for gone in &mut self.gone {
+                    *gone = self.rng.usize(0..count) < few;
+                }
+            }
+        }
+        self.clear_gone(at);
+    }
+
+    /// Takes everything off a sheet into the pool.
+    pub(super) fn empty(&mut self, at: usize) {
+        self.save(at);
+        self.gone.clear();
+        self.gone.resize(self.sheets[at].tree.nodes.len(), true);
+        self.clear_gone(at);
+    }
+
+    fn clear_gone(&mut self, at: usize) {
+        let rules = self.task.rules;
+        let open = &mut self.sheets[at];
+        let was_empty = open.tree.is_empty();
+        let gone = open.tree.nodes.iter().zip(&self.gone).filter(|(node, gone)| node.axis == PART && **gone);
+        self.pool.extend(gone.map(|(node, _)| (0, node.item)));
+        open.tree.remove(&self.gone, rules, &mut self.scratch);
+        if open.tree.is_empty() && !was_empty {
+            self.cost -= self.task.boards[open.board].cost;
+        }
+        self.mark(at);
+    }
+}
