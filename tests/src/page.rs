@@ -1,6 +1,6 @@
 //! What a person does on the page, and what they see there.
 
-use crate::fault::{Outcome, require};
+use crate::fault::{Fault, Outcome, require};
 use crate::shell::Shell;
 use crate::wait::until;
 use serde::Deserialize;
@@ -47,6 +47,13 @@ const CARD: &str = "
         other: all('.answer .answer-other'),
         spoken: flat(card?.querySelector('output')),
     };";
+
+/// Notes whether the next click reaches the element.
+const WATCH_PRESS: &str = "
+    const element = arguments[0];
+    window.gotPress = false;
+    const watch = (event) => { window.gotPress = element.contains(event.target); };
+    window.addEventListener('click', watch, { capture: true, once: true });";
 
 const FIELD: &str = "
     const field = document.getElementById(arguments[0]);
@@ -145,6 +152,16 @@ impl Shell {
     /// # Errors
     /// When there is none, or something else lies on top of it.
     pub async fn press(&self, css: &str) -> Outcome {
+        for _ in 0..LOOKS {
+            if self.pressed(css).await? {
+                return Ok(());
+            }
+        }
+        Err(Fault::Wrong(format!("{css} never got the press")))
+    }
+
+    /// Whether the element got the press: on a busy machine it may have moved between looking and pressing.
+    async fn pressed(&self, css: &str) -> Outcome<bool> {
         let mut element = self.element(css).await?;
         let mut place = self.place(&element).await?;
         for _ in 0..LOOKS {
@@ -158,7 +175,10 @@ impl Shell {
             place = self.place(&element).await?;
         }
         require(place.covered.is_none(), || format!("{css} lies under {}", place.covered.clone().unwrap_or_default()))?;
-        Ok(self.session()?.action_chain().move_to_element_center(&element).click().perform().await?)
+        self.ask::<()>(WATCH_PRESS, &[element.to_json()?]).await?;
+        self.session()?.action_chain().move_to_element_center(&element).click().perform().await?;
+        // A page that has gone meanwhile was sent away by the press.
+        Ok(!matches!(self.ask::<Option<bool>>("return window.gotPress", &[]).await, Ok(Some(false))))
     }
 
     async fn place(&self, element: &WebElement) -> Outcome<Place> {

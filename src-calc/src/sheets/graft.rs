@@ -141,3 +141,6 @@ impl Tree {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -25,6 +25,7 @@ mod graft;
 mod hunt;
 mod job;
 mod layout;
+mod linear;
 mod order;
 mod search;
 mod slicing;
@@ -34,4 +35,5 @@ mod worth;
 
 pub use job::{Cuts, Grain, Job, JobError, Part, Saw, SheetGrain, Stock};
 pub use layout::{Area, Becomes, Cut, Layout, Left, Piece, Placed, Setting, Sheet, Unfit, Unplaced, Way};
+pub use linear::{Bar, BarLayout, CutBar, Wanted, cut_bars};
 pub use search::{MOST_PIECES, Progress, Search};

@@ -244,16 +244,18 @@ impl Tree {
         self.children(at, &mut scratch.children);
         let row = &scratch.children;
         let slack = room[along] - size[along];
+        // No stack may be wider than the longest rip: neither the one a group stands in, nor a new one over it.
+        let [row_limit, stack_limit] =
+            if axis == ALONG { [i32::MAX, rules.longest_rip] } else { [rules.longest_rip, i32::MAX] };
         let mut length = row.first().map_or(0, |child| child.1);
         for (before, &(high, long, _)) in row.iter().enumerate().take(row.len().saturating_sub(1)).skip(1) {
             length += long;
-            let spare = room[across] - high;
-            let limit = if axis == ALONG { rules.longest_rip } else { i32::MAX };
-            if spare <= 0 || length > limit {
+            let spare = room[across].min(row_limit) - high;
+            if spare <= 0 || length > stack_limit {
                 break;
             }
             let (node, group, axis) = (place(at), place(before + 1), 1 - axis);
-            let across_room = (length + slack).min(limit);
+            let across_room = (length + slack).min(stack_limit);
             self.slots.push(Slot { node, group, axis, exact: false, there: high, spare, across: length, across_room });
         }
     }
