@@ -4,6 +4,7 @@
 //! - [`server`] a web server that can be switched off; [`process`] the programs that are started, and ended
 //! - [`shell`] the app in a browser or in its own window; [`page`] what a person does there; [`wait`] until it shows
 //! - [`chromium`] what only the browser's tools can do: sizes, themes, touch, no network, a slow processor
+//! - [`sheets`] sheet layouts: a checker of their places, a replay of their cuts, jobs to try them on
 //! - [`scenarios`] what is checked in both shells; [`play`] runs one of them
 
 pub mod chromium;
@@ -14,5 +15,6 @@ pub mod play;
 pub mod process;
 pub mod scenarios;
 pub mod server;
+pub mod sheets;
 pub mod shell;
 pub mod wait;
