@@ -109,7 +109,9 @@ impl OneSheet<'_> {
             if self.sheet.left.get(left).is_some_and(|said| said.keep != (rect.shorter() >= least)) {
                 return Err(Flaw::Keep { sheet, left });
             }
-            if before.last().is_some_and(|last| last.area() < rect.area()) {
+            let rank = |at: usize, rect: &Rect| (self.sheet.left.get(at).is_some_and(|left| left.keep), rect.area());
+            if left.checked_sub(1).is_some_and(|at| before.last().is_some_and(|last| rank(at, last) < rank(left, rect)))
+            {
                 return Err(Flaw::LeftOrder { sheet, left });
             }
         }

@@ -58,7 +58,9 @@ pub enum Flaw {
     LeftNearLeft { sheet: usize, one: usize, other: usize },
     #[error("Sheet {sheet}: what is left over at place {left} is kept or not against the rule of the job.")]
     Keep { sheet: usize, left: usize },
-    #[error("Sheet {sheet}: what is left over at place {left} is larger than the one before it.")]
+    #[error(
+        "Sheet {sheet}: what is left over at place {left} should come before the one before it: what is kept, then what is large."
+    )]
     LeftOrder { sheet: usize, left: usize },
     #[error("Part {part}: {wanted} are wanted, {placed} are on sheets and {unplaced} are said not to be.")]
     Count { part: usize, wanted: u32, placed: u32, unplaced: u32 },

@@ -24,8 +24,10 @@ enum Marks {
 pub fn job(seed: u64) -> Result<Job, LengthError> {
     let mut chance = Chance::new(seed);
     let marks = chance.one_of(Marks::Mm, &[Marks::Mm, Marks::TenthMm, Marks::Inch64, Marks::Both, Marks::Odd]);
-    // In millimetres: the longer side of an ordinary sheet, of a toy's, of a ship's.
-    let large = chance.one_of(2440, &[2440, 2440, 1220, 600, 100, 30, 10_000_000]);
+    // In millimetres: the longer side of an ordinary sheet, of a toy's, of a hall's.
+    let large = chance.one_of(2440, &[2440, 2440, 1220, 600, 100, 30, 20_000]);
+    // What has no common unit with a hall is rounded, so that no layout of it is exact.
+    let large = if matches!(marks, Marks::Odd) { large.min(2440) } else { large };
     let mut maker = Maker { chance, marks, large };
     let saw = maker.saw()?;
     let mut stock = Vec::new();

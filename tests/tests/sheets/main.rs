@@ -3,3 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "the way in which a check fails")]
 
 mod broken;
+mod optimal;
+mod random;
+mod repeatable;
+mod told;
