@@ -92,8 +92,8 @@ fn sag(steps: &mut Working, inputs: &Inputs, read: &Read, outcome: &Outcome) {
     ];
     let (formula, source) = match inputs.brackets {
         Brackets::None => ("d = 5 · w · L⁴ / (384 · E · I)", TABLE_9_1),
-        Brackets::Middle => ("d = 0.00541609 · w · L⁴ / (E · I)", TWO_BAYS),
-        Brackets::Thirds => ("d = 0.00688417 · w · L⁴ / (E · I)", THREE_BAYS),
+        Brackets::Middle => ("d = 0.00541612 · w · L⁴ / (E · I)", TWO_BAYS),
+        Brackets::Thirds => ("d = 0.00688421 · w · L⁴ / (E · I)", THREE_BAYS),
     };
     let d = Q::mm(outcome.instant_mm);
     steps.step("Sag on the first day", formula, given, d, source);

@@ -120,11 +120,12 @@ fn by_hand(steps: &mut Working, read: &Read, lift: &Lift) {
         ];
         steps.step(what, formula, given, Quantity::kg(kg), NIOSH);
     }
-    let formulas = ["R₁ = R", "R₂ = 2 · R · 2 / 3", "R₃ = 3 · R / 2"];
-    let names = ["One person", "Two people", "Three people"];
-    for ((name, formula), crew) in names.into_iter().zip(formulas).zip(&lift.crews).skip(1) {
+    let several = lift.crews.iter().skip(1);
+    for ((what, formula), crew) in
+        [("Two people", "R₂ = 2 · R · 2 / 3"), ("Three people", "R₃ = 3 · R / 2")].into_iter().zip(several)
+    {
         let given = [("R", Quantity::kg(lift.limit_kg))];
-        steps.step(name, formula, given, Quantity::kg(crew.limit_kg), TEAM);
+        steps.step(what, formula, given, Quantity::kg(crew.limit_kg), TEAM);
     }
 }
 
@@ -169,7 +170,7 @@ fn fixing(steps: &mut Working, read: &Read, pull: &Pull, held: &Held) {
             let permanent = Quantity::number(fixings::PERMANENT_FACTOR);
             steps.step("For a load that stays", "f", [], permanent, fixings::PERMANENT);
             let given = [("f", permanent), gravity, diameter, thread];
-            steps.step("A screw may pull", "Ta = f · 19.65 · G² · D · L", given, ta.1, fixings::WITHDRAWAL);
+            steps.step("A screw may pull", "Ta = f · 19.6501 · G² · D · L", given, ta.1, fixings::WITHDRAWAL);
             let c = ("C", Quantity::mpa(fixings::lateral_constant(screw.gravity)));
             steps.step("C of the wood's group", "C", [gravity], c.1, fixings::GROUPS);
             let share = fixings::depth_share(allowed.in_stud_mm.unwrap_or_default(), screw.diameter_mm);
@@ -177,7 +178,7 @@ fn fixing(steps: &mut Working, read: &Read, pull: &Pull, held: &Held) {
             steps.step("A screw may carry along the wall", "Va = f · C · D² · r", given, va.1, fixings::LATERAL);
             let comes_out = Quantity::newtons(allowed.comes_out_n.unwrap_or_default());
             let given = [gravity, diameter, thread];
-            steps.step("It comes out at about", "P = 108.25 · G² · D · L", given, comes_out, fixings::ULTIMATE);
+            steps.step("It comes out at about", "P = 108.248 · G² · D · L", given, comes_out, fixings::ULTIMATE);
         }
         Holding::Packet { .. } => {
             steps.step("One may be pulled by", "Ta", [], ta.1, fixings::PACKET);

@@ -88,6 +88,9 @@ pub struct Glue {
     pub spread_g_m2: f64,
     /// How much that is, kg.
     pub kg: f64,
+    /// How much a bottle holds, kg.
+    #[serde(skip)]
+    pub(super) bottle_kg: f64,
     /// How many bottles.
     pub bottles: u32,
 }
@@ -103,6 +106,9 @@ pub struct Finish {
     pub coverage_m2_l: f64,
     /// How much that is, litres.
     pub litres: f64,
+    /// How much a can holds, litres.
+    #[serde(skip)]
+    pub(super) can_litres: f64,
     /// How many cans.
     pub cans: u32,
 }
@@ -248,6 +254,7 @@ pub(super) fn glue(inputs: &Inputs, reads: &mut Reads) -> Section<Glue> {
         area_m2: area.as_f64(),
         spread_g_m2: spread.as_f64(),
         kg: kg.as_f64(),
+        bottle_kg: bottle.as_f64(),
         bottles: whole_up(kg.over(bottle)?)?,
     }))
 }
@@ -283,6 +290,7 @@ pub(super) fn finish(inputs: &Inputs, reads: &mut Reads, sheets: Option<&Sheets>
         coats,
         coverage_m2_l: coverage.as_f64(),
         litres: litres.as_f64(),
+        can_litres: can.as_f64(),
         cans: whole_up(litres.over(can)?)?,
     }))
 }

@@ -63,10 +63,16 @@ fn boards(steps: &mut Working, of: &Boards) {
     let waste = ("w", Quantity::percent(of.waste_percent));
     let number = |decimal: super::Decimal| decimal.exactly().map_or(0.0, crate::measure::Ratio::as_f64);
     let gives = Quantity::m3(number(of.gross_m3));
-    steps.step("Volume with waste", "G = V × (1 + w)", [("V", Quantity::m3(of.net_m3)), waste], gives, WASTE);
+    steps.step(
+        "Volume with waste",
+        "G = V × (1 + w), rounded up to 0.0001",
+        [("V", Quantity::m3(of.net_m3)), waste],
+        gives,
+        WASTE,
+    );
     let gives = Quantity::board_feet(number(of.gross_board_feet));
     let given = [("F", Quantity::board_feet(of.net_board_feet)), waste];
-    steps.step("Board feet with waste", "G = F × (1 + w)", given, gives, WASTE);
+    steps.step("Board feet with waste", "G = F × (1 + w), rounded up to 0.01", given, gives, WASTE);
 }
 
 fn band(steps: &mut Working, of: &Band) {
@@ -82,13 +88,8 @@ fn band(steps: &mut Working, of: &Band) {
 fn glue(steps: &mut Working, of: &Glue) {
     let given = [("A", Quantity::m2(of.area_m2)), ("s", Quantity::number(of.spread_g_m2))];
     steps.step("Glue, with s in g/m²", "m = A × s / 1000", given, Quantity::kg(of.kg), GLUE);
-    steps.step(
-        "Bottles",
-        "n = m / bottle, rounded up",
-        [("m", Quantity::kg(of.kg))],
-        Quantity::count(of.bottles.into()),
-        PACKS,
-    );
+    let given = [("m", Quantity::kg(of.kg)), ("b", Quantity::kg(of.bottle_kg))];
+    steps.step("Bottles", "n = m / b, rounded up", given, Quantity::count(of.bottles.into()), PACKS);
 }
 
 fn finish(steps: &mut Working, of: &Finish) {
@@ -98,8 +99,8 @@ fn finish(steps: &mut Working, of: &Finish) {
         ("r", Quantity::number(of.coverage_m2_l)),
     ];
     steps.step("Finish, with r in m²/l", "f = A × c / r", given, Quantity::litres(of.litres), COVERAGE);
-    let given = [("f", Quantity::litres(of.litres))];
-    steps.step("Cans", "n = f / can, rounded up", given, Quantity::count(of.cans.into()), PACKS);
+    let given = [("f", Quantity::litres(of.litres)), ("v", Quantity::litres(of.can_litres))];
+    steps.step("Cans", "n = f / v, rounded up", given, Quantity::count(of.cans.into()), PACKS);
 }
 
 fn fixings(steps: &mut Working, what: &'static str, of: &Fixings) {

@@ -137,9 +137,9 @@ fn sag(steps: &mut Working, case: &Case, outcome: &Outcome) {
         (Support::FixedBothEnds, true) => {
             ("d = w · L⁴ / (384 · EI) + P · L³ / (192 · EI)", with_point(given), TABLE_9_1)
         }
-        (Support::FixedOneEnd, false) => ("d = 0.00541609 · w · L⁴ / EI", given, PROPPED),
-        (Support::OneDivider, false) => ("d = 0.00541609 · w · L⁴ / EI", given, TWO_BAYS),
-        (Support::TwoDividers, false) => ("d = 0.00688417 · w · L⁴ / EI", given, THREE_BAYS),
+        (Support::FixedOneEnd, false) => ("d = 0.00541612 · w · L⁴ / EI", given, PROPPED),
+        (Support::OneDivider, false) => ("d = 0.00541612 · w · L⁴ / EI", given, TWO_BAYS),
+        (Support::TwoDividers, false) => ("d = 0.00688421 · w · L⁴ / EI", given, THREE_BAYS),
         (Support::FixedOneEnd | Support::OneDivider | Support::TwoDividers, true) => {
             let x = outcome.instant_at_mm;
             let near = x.min(outcome.bay_mm - x);

@@ -31,8 +31,8 @@ pub(super) fn working(inputs: &Inputs, read: &Read, spread: &Spread) -> Result<W
     };
     if inputs.by == By::LargestGap {
         let formula = match (inputs.ends, inputs.even) {
-            (Ends::Gap, Even::Gaps) => "n = (L − m) / (w + m), rounded up",
-            (Ends::Gap, Even::Centres) => "n = L / (m + w / 2) − 1, rounded up",
+            (Ends::Gap, Even::Gaps) => "n = (L − m) / (w + m), rounded up, at least 1",
+            (Ends::Gap, Even::Centres) => "n = L / (m + w / 2) − 1, rounded up, at least 1",
             (Ends::Half, _) if spread.count == 1 => "n = 1, as (L − w) / 2 is no more than m",
             (Ends::Half, _) => "n = L / (w + m), rounded up",
             (Ends::Piece, _) => "n = (L + m) / (w + m), rounded up",
