@@ -1,0 +1,34 @@
+//! Formulas that are words, and formulas that count in per cent: each with its card, its step and the reason.
+
+/// Cannot be worked out from their text and what stands beside it.
+pub(crate) const WORDS: &[(&str, &str, &str)] = &[
+    ("shelf", "Largest bending moment", "names the places of two moments, from the curve of the whole beam"),
+    ("shelf", "Stiffness after years", "the formula of the first day once more, with two figures changed"),
+    ("shelf", "Stress in the board", "the distance to the outermost fibre of one of two days"),
+    ("shelf", "Stress in the strip", "the distance to the outermost fibre of one of two days"),
+    ("cup-hinge", "Number of hinges", "two look-ups in a table"),
+    ("cup-hinge", "One of them is for the width", "a comparison, which gives one hinge more"),
+    ("joints", "How many", "where the step is the whole 32 mm in the spacing"),
+    ("joints", "From middle to middle", "where the step is the whole 32 mm in the spacing"),
+    ("hanging", "Centre of gravity from the wall, doors shut", "a sum over all parts"),
+    ("hanging", "Centre of gravity from the wall, doors open", "a sum over all parts"),
+    ("hanging", "C of the wood's group", "a look-up in a table"),
+    ("materials", "Area of the sheet parts", "a sum over all lines"),
+    ("materials", "Volume of the solid parts", "a sum over all lines"),
+    ("materials", "Board measure", "a sum over all lines"),
+    ("materials", "Edges", "a sum over all lines"),
+];
+
+/// Reckon with the number of per cents, where all others reckon with the share: with 12, not with 0.12.
+pub(crate) const PER_CENTS: &[(&str, &str, &str)] = &[
+    ("angles", "Rise for a hundred of run", "the hundred stands in the formula"),
+    ("wood-movement", "Air as made: K · h", "the hundred stands in the formula"),
+    ("wood-movement", "Driest air: K · h", "the hundred stands in the formula"),
+    ("wood-movement", "Dampest air: K · h", "the hundred stands in the formula"),
+    ("wood-movement", "Moisture as made", "the Wood Handbook's equation gives per cent"),
+    ("wood-movement", "Moisture at the driest", "the Wood Handbook's equation gives per cent"),
+    ("wood-movement", "Moisture at the dampest", "the Wood Handbook's equation gives per cent"),
+    ("wood-movement", "Grows, from as made to the dampest", "the coefficient is for each per cent"),
+    ("wood-movement", "Shrinks, from as made to the driest", "the coefficient is for each per cent"),
+    ("wood-movement", "From the driest to the dampest", "the coefficient is for each per cent"),
+];

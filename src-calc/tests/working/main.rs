@@ -1,0 +1,183 @@
+//! The working of every card: each formula is worked out again from its text and the numbers beside it, and must give
+//! what the step says.
+
+#![allow(clippy::unwrap_used, clippy::panic, reason = "the way in which a check fails")]
+
+mod asked;
+mod evaluator;
+mod exceptions;
+
+use asked::{combinations, rounds};
+use evaluator::{is_stated, work_out};
+use exceptions::{PER_CENTS, WORDS};
+use scantling::cards::{CARDS, Card, Refusal};
+use scantling::measure::Length;
+use serde_json::{Map, Value};
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+
+/// Relative to what the step gives, and in its unit where that is less than one: half a unit of the sixth figure, to
+/// which the constants in formulas are printed.
+const TOLERANCE: f64 = 5e-6;
+
+/// One step as it crosses in JSON.
+struct Step<'a> {
+    card: &'static str,
+    what: &'a str,
+    formula: &'a str,
+    given: Vec<(&'a str, &'a Value)>,
+    gives: &'a Value,
+}
+
+impl Step<'_> {
+    fn named_in(&self, list: &[(&'static str, &'static str, &str)]) -> Option<(&'static str, &'static str)> {
+        list.iter().map(|(card, what, _)| (*card, *what)).find(|name| *name == (self.card, self.what))
+    }
+}
+
+/// The answers of a card to its demo and to all its rounds, with what was asked. Inputs that it refuses give none.
+fn answers(card: &'static Card) -> Vec<(Value, Value)> {
+    let demo = (card.demo)();
+    let mut asked = vec![Map::new()];
+    for round in rounds(card.slug) {
+        for field in round.as_object().unwrap().keys() {
+            assert!(demo.get(field).is_some(), "{} has no input {field}", card.slug);
+        }
+        asked.extend(combinations(&round));
+    }
+    let answer = |inputs: Map<String, Value>| {
+        let inputs = Value::Object(inputs);
+        match (card.ask)(&inputs) {
+            Ok(answer) => Some((inputs, answer)),
+            Err(Refusal::Problems(_)) => None,
+            Err(Refusal::Shape(error)) => panic!("{} was asked {inputs}: {error}", card.slug),
+        }
+    };
+    asked.into_iter().filter_map(answer).collect()
+}
+
+fn steps<'a>(card: &'static Card, answer: &'a Value) -> Vec<Step<'a>> {
+    let text = |value: &'a Value| value.as_str().unwrap();
+    let steps = answer["working"].as_array().unwrap().iter();
+    steps
+        .map(|step| Step {
+            card: card.slug,
+            what: text(&step["what"]),
+            formula: text(&step["formula"]),
+            given: step["given"].as_array().unwrap().iter().map(|pair| (text(&pair[0]), &pair[1])).collect(),
+            gives: &step["gives"],
+        })
+        .collect()
+}
+
+/// A length in millimetres, an estimate in its unit, a per cent as a share.
+fn number(quantity: &Value, per_cents: bool) -> f64 {
+    if let Value::String(_) = quantity {
+        return serde_json::from_value::<Length>(quantity.clone()).unwrap().as_mm();
+    }
+    let value = quantity["value"].as_f64().unwrap_or(f64::NAN);
+    if quantity["unit"] == "%" && !per_cents { value / 100.0 } else { value }
+}
+
+/// What became of the lists of exceptions.
+#[derive(Default)]
+struct Needed {
+    words: BTreeSet<(&'static str, &'static str)>,
+    per_cents: BTreeSet<(&'static str, &'static str)>,
+}
+
+/// Works a step out again.
+///
+/// # Errors
+/// What is wrong with it.
+fn check(step: &Step, needed: &mut Needed) -> Result<(), String> {
+    let per_cents = step.named_in(PER_CENTS);
+    let gives = number(step.gives, per_cents.is_some());
+    if !gives.is_finite() {
+        return Err("gives no number".to_owned());
+    }
+    if is_stated(step.formula) && step.given.is_empty() {
+        return Ok(());
+    }
+    let work_out = |per_cents| {
+        let given = step.given.iter().map(|(symbol, of)| ((*symbol).to_owned(), number(of, per_cents)));
+        work_out(step.formula, &given.collect())
+    };
+    let worked = match (work_out(per_cents.is_some()), step.named_in(WORDS)) {
+        (Ok(worked), _) => worked,
+        (Err(_), Some(name)) => {
+            needed.words.insert(name);
+            return Ok(());
+        }
+        (Err(unread), None) => return Err(unread.0),
+    };
+    let near = |value: f64, gives: f64| (value - gives).abs() <= TOLERANCE * gives.abs().max(1.0);
+    if !near(worked.value, gives) {
+        return Err(format!("{} and not {gives}", worked.value));
+    }
+    let symbols: BTreeSet<_> = step.given.iter().map(|(symbol, _)| (*symbol).to_owned()).collect();
+    if symbols.len() < step.given.len() || worked.named != symbols {
+        return Err(format!("{symbols:?} stand beside it, {:?} in it", worked.named));
+    }
+    if let (Some(name), Ok(shares)) = (per_cents, work_out(false))
+        && !near(shares.value, number(step.gives, false))
+    {
+        needed.per_cents.insert(name);
+    }
+    Ok(())
+}
+
+#[test]
+fn every_formula_gives_what_its_step_says() {
+    let mut needed = Needed::default();
+    // One of each: all that is wrong in one look, but not a thousand times.
+    let mut faults = BTreeMap::new();
+    for card in CARDS {
+        for (inputs, answer) in answers(card) {
+            let steps = steps(card, &answer);
+            assert!(!steps.is_empty(), "{} asked {inputs} shows no working", card.slug);
+            for step in steps {
+                if let Err(fault) = check(&step, &mut needed) {
+                    let at = format!("{}: {}: {}", step.card, step.what, step.formula);
+                    faults.entry(at).or_insert_with(|| format!("{fault}; given {:?}; asked {inputs}", step.given));
+                }
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{faults:#?}");
+    let names =
+        |list: &[(&'static str, &'static str, &str)]| list.iter().map(|(card, what, _)| (*card, *what)).collect();
+    assert_eq!(needed.words, names(WORDS), "steps that are words, and the list of them");
+    assert_eq!(needed.per_cents, names(PER_CENTS), "steps that count in per cent, and the list of them");
+}
+
+/// Were a formula never asked for, nothing would be known of it.
+#[test]
+fn every_formula_that_is_written_is_reached() {
+    let mut missed = Vec::new();
+    for card in CARDS {
+        let mut reached = BTreeSet::new();
+        for (_, answer) in answers(card) {
+            reached.extend(steps(card, &answer).into_iter().map(|step| step.formula.to_owned()));
+        }
+        let name = card.slug.replace('-', "_");
+        let cards = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/cards");
+        let mut files = vec![cards.join(format!("{name}.rs"))];
+        files.extend(std::fs::read_dir(cards.join(&name)).unwrap().map(|entry| entry.unwrap().path()));
+        for file in files.iter().filter(|file| file.is_file() && !file.ends_with("tests.rs")) {
+            let source = std::fs::read_to_string(file).unwrap();
+            let never = written(&source).filter(|formula| !reached.contains(*formula));
+            missed.extend(never.map(|formula| format!("{}: {formula}", card.slug)));
+        }
+    }
+    assert_eq!(missed, Vec::<String>::new(), "formulas that no answer shows");
+}
+
+/// The texts in a source that are formulas: a symbol, an equals sign, and what it is.
+fn written(source: &str) -> impl Iterator<Item = &str> {
+    source
+        .lines()
+        .filter(|line| !line.trim_start().starts_with("//"))
+        .flat_map(|line| line.split('"').skip(1).step_by(2))
+        .filter(|text| text.split_once(" = ").is_some_and(|(symbol, _)| is_stated(symbol)))
+}
