@@ -97,6 +97,8 @@ fn a_bad_line_does_not_hide_the_good_ones() {
         })
         .collect();
     assert_eq!(shown, ["0 600 mm", "2 Is 1,200 a decimal comma or a thousand? Write 1.2 or 1200.", "4 15.875 mm"]);
+    let places: Vec<_> = answer.lines.iter().map(LineOutcome::index).collect();
+    assert_eq!(places, [0, 2, 4], "blank lines keep their place");
     let json = serde_json::to_value(&answer).unwrap();
     assert_eq!(json["lines"][1]["refused"]["index"], 2);
     assert_eq!(json["lines"][2]["read"]["length"], "15.875 mm");

@@ -97,6 +97,21 @@ fn a_panel_that_may_be_too_thick() {
     }
 }
 
+/// Less than 3 mm from the fence the blade is close, less than 50 mm that come off are thin: neither is, at just that.
+#[test]
+fn close_and_thin_begin_below_their_limits() {
+    for (distance, close) in [("2.99", true), ("3", false)] {
+        let answer = solve_with(|inputs| inputs.distance = Reading::mm(distance)).unwrap();
+        assert_eq!(answer.scrap_face, close, "{distance} from the fence");
+        assert_eq!(answer.cautions.contains(&Caution::BladeAtFence), close, "{distance} from the fence");
+    }
+    // The groove is 5.7 + 0.3 wide.
+    for (distance, thin) in [("43.99", true), ("44", false)] {
+        let answer = solve_with(|inputs| inputs.distance = Reading::mm(distance)).unwrap();
+        assert_eq!(answer.cautions.contains(&Caution::ThinStrip), thin, "{distance} and 6 come off");
+    }
+}
+
 #[test]
 fn the_width_of_the_part_may_be_left_out() {
     let answer = solve_with(|inputs| inputs.part_width = Reading::mm(" ")).unwrap();

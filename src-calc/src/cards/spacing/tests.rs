@@ -102,8 +102,14 @@ fn every_bad_field_has_its_own_problem() {
             "count: At most 16 is accepted: more do not fit on the length.",
         ),
         (Inputs { count: "101".into(), ..Inputs::default() }, "count: At most 100 is accepted: a longer list"),
-        (Inputs { count: "0".into(), ..Inputs::default() }, "count: At least 1 is needed"),
-        (Inputs { count: "1".into(), ..seven(Even::Gaps, Ends::Piece) }, "count: At least 2 is needed"),
+        (
+            Inputs { count: "0".into(), ..Inputs::default() },
+            "count: At least 1 is needed: there has to be something to space.",
+        ),
+        (
+            Inputs { count: "1".into(), ..seven(Even::Gaps, Ends::Piece) },
+            "count: At least 2 is needed: both ends want a piece.",
+        ),
         (Inputs { width: Reading::mm("1001"), ..seven(Even::Gaps, Ends::Gap) }, "width: One piece does not fit"),
         (Inputs { width: Reading::mm("501"), ..seven(Even::Gaps, Ends::Piece) }, "width: Two pieces do not fit"),
         (Inputs { end: Reading::mm("500"), ..seven(Even::Gaps, Ends::Own) }, "end: At most 500 mm"),
@@ -111,6 +117,15 @@ fn every_bad_field_has_its_own_problem() {
         (
             Inputs { by: By::LargestGap, largest_gap: Reading::mm("2"), ..seven(Even::Gaps, Ends::Gap) },
             "largest_gap: At least ≈ 2.353 mm", // (1000 − 16 · 60) / 17
+        ),
+        (
+            Inputs {
+                by: By::LargestGap,
+                end: Reading::mm("90"),
+                largest_gap: Reading::mm("2"),
+                ..seven(Even::Gaps, Ends::Own)
+            },
+            "largest_gap: At least ≈ 3.333 mm", // (820 − 13 · 60) / 12: the 90 at the ends were given
         ),
         (
             Inputs {
@@ -125,6 +140,23 @@ fn every_bad_field_has_its_own_problem() {
         let got = bad(inputs);
         assert!(got.len() == 1 && got[0].starts_with(want), "{got:?} is not {want}");
     }
+}
+
+/// At a limit itself the pieces still stand.
+#[test]
+fn limits_are_met_exactly() {
+    // A hundred marks on 1010 mm, 10 mm apart; a hundred and one are a longer list than is marked.
+    let marks = |count: &str| {
+        let (length, width) = (Reading::mm("1010"), Reading::mm("0"));
+        solve(&Inputs { length, width, count: count.into(), ..Inputs::default() })
+    };
+    let hundred = marks("100").unwrap();
+    assert_eq!((hundred.spread.pitch, hundred.pieces.len(), hundred.more), (Some(mm("10")), 100, None));
+    assert_eq!(marks("99").unwrap().more.map(|more| more.count), Some(100));
+    assert!(marks("101").is_err());
+    // Outer centres half a piece from the ends: the pieces are flush with them.
+    let flush = solved(&Inputs { end: Reading::mm("30"), ..seven(Even::Centres, Ends::Own) });
+    assert_eq!((flush.spread.end_gap, flush.spread.gap), (Length::ZERO, Some(mm("940/6 - 60"))));
 }
 
 #[test]

@@ -43,6 +43,59 @@ fn flush_back_and_steep_bevel() {
     assert!(steep.cautions.contains(&Caution::StripOnEdge));
 }
 
+/// By hand at 60°, whose tangent is √3: of strips 10 thick and 70 high the bevel takes 17.320508, and 9.5·√3 are
+/// 16.454483 to lift. At 30° it is 10/√3 = 5.773503, and the blade takes 3.2·2/√3 = 3.695042 of the board's face.
+#[test]
+fn other_bevels() {
+    let at = |bevel: &str| {
+        solve_with(|inputs| (inputs.bevel, inputs.thickness) = (bevel.into(), Reading::mm("10"))).unwrap()
+    };
+    let near = |got: f64, want: f64| assert!((got - want).abs() < 2e-6, "{got}, by hand {want}");
+    let steep = at("60");
+    near(steep.narrow.as_mm(), 52.679_492);
+    near(steep.lift.as_mm(), 16.454_483);
+    near(steep.bevel_width_mm, 20.0);
+    let flat = at("30");
+    near(flat.narrow.as_mm(), 64.226_497);
+    near(flat.lift.as_mm(), 5.484_828);
+    near(flat.bevel_width_mm, 11.547_005);
+    assert_eq!(flat.method, Method::OneRip);
+    near(flat.board.as_mm(), 70.0 + 64.226_497 + 3.695_042);
+}
+
+/// The demo's section, from its numbers: strips 14.6 thick, 70 high with a shorter face of 55.4, half a millimetre apart.
+#[test]
+fn the_section() {
+    let near = |what: &str, got: [[f64; 2]; 4], want: [[f64; 2]; 4]| {
+        for (got, want) in got.as_flattened().iter().zip(want.as_flattened()) {
+            assert!((got - want).abs() < 1e-9, "{what}: {got}, by hand {want}");
+        }
+    };
+    let section = solve(&Inputs::default()).unwrap().section;
+    near("wall strip", section.wall_strip, [[0.0, 1959.5], [14.6, 1959.5], [14.6, 2029.5], [0.0, 2014.9]]);
+    near("cabinet strip", section.cabinet_strip, [[0.5, 2015.4], [15.1, 2030.0], [15.1, 2085.4], [0.5, 2085.4]]);
+    near("spacer", section.spacer, [[0.0, 945.4], [15.1, 945.4], [15.1, 1015.4], [0.0, 1015.4]]);
+    assert_eq!((section.rear_mm, section.back_mm), (0.0, 15.1), "the sides reach the wall, the back is set in");
+    let flush = solve_with(|inputs| inputs.back = Back::Flush).unwrap().section;
+    assert_eq!((flush.rear_mm, flush.back_mm), (14.6, 14.6), "nothing reaches past the strip");
+}
+
+/// At a limit itself the strips are still good.
+#[test]
+fn limits_are_met_exactly() {
+    // 2 · 14.6 + 3 · 70 − 14.1: the strips and the spacer fill the cabinet.
+    let high = |height: &str| solve_with(|inputs| inputs.cabinet_height = Reading::mm(height));
+    assert!(high("225.1").is_ok() && high("225").is_err());
+    // It stands on the floor.
+    let top = |top: &str| solve_with(|inputs| inputs.top_at = Reading::mm(top));
+    assert!(top("1169.2").is_ok() && top("1169.1").is_err());
+    // At 45° a strip of 64.6 is 50 on its narrow face, which is not thin yet.
+    for (high, thin) in [("64.5", true), ("64.6", false)] {
+        let answer = solve_with(|inputs| inputs.strip_height = Reading::mm(high)).unwrap();
+        assert_eq!(answer.cautions.contains(&Caution::ThinStrip), thin, "{high}");
+    }
+}
+
 #[test]
 fn room_above() {
     let lifts = |ceiling: &str| solve_with(|inputs| inputs.ceiling = Reading::mm(ceiling)).unwrap().lifts;
