@@ -156,6 +156,60 @@ fn holes_that_break_out_or_meet_are_refused() {
     assert_eq!(solved(&Inputs { end_distance: reading("2.6"), ..short() }).count, 8);
 }
 
+/// At a limit itself it is still good.
+#[test]
+fn limits_are_met_exactly() {
+    let reading = Reading::mm;
+    for (what, inputs) in [
+        ("the longest side", Inputs { height: reading("5000"), ..short() }),
+        ("the deepest side", Inputs { depth: reading("5000"), ..short() }),
+        ("a row a hair inside", Inputs { front_setback: reading("2.6"), rear: Rear::None, ..short() }),
+        ("holes a hair apart", Inputs { pitch: reading("5.1"), ..short() }),
+        ("rows a hair apart", Inputs { depth: reading("79.1"), ..short() }),
+        ("own rows a hair apart", Inputs { rear: Rear::Own, rear_setback: reading("287.9"), ..short() }),
+        ("an own row a hair inside", Inputs { rear: Rear::Own, rear_setback: reading("2.6"), ..short() }),
+        ("twenty hinges", Inputs { hinges: list(&["50"; 20]), ..short() }),
+        ("twenty stretches", Inputs { skip_from: list(&["50"; 20]), skip_to: list(&["60"; 20]), ..short() }),
+    ] {
+        assert!(solve(&inputs).is_ok(), "{what}: {:?}", solve(&inputs));
+    }
+    for (field, inputs) in [
+        ("height", Inputs { height: reading("5000.1"), ..short() }),
+        ("depth", Inputs { depth: reading("5000.1"), ..short() }),
+        ("rear_setback", Inputs { rear: Rear::Own, rear_setback: reading("288"), ..short() }),
+        ("rear_setback", Inputs { rear: Rear::Own, rear_setback: reading("2.5"), ..short() }),
+    ] {
+        assert!(solve(&inputs).unwrap_err().of(field).is_some(), "{field}");
+    }
+    // 199 steps of 10 between 40 at either end are 200 holes.
+    let tens = |height: &str| solve(&Inputs { height: reading(height), pitch: reading("10"), ..short() });
+    assert_eq!(tens("2070").map(|answer| answer.count), Ok(200));
+    assert!(tens("2080").unwrap_err().of("pitch").is_some());
+    // A stretch from a hole to itself leaves out that hole; shelves from a hole to itself have that hole.
+    let one = Inputs { skip_from: list(&["72"]), skip_to: list(&["72"]), ..short() };
+    assert_eq!(at(&solved(&one)), ["40", "104", "136", "168", "200"].map(mm));
+    let one = Inputs { shelves_from: reading("104"), shelves_to: reading("104"), ..short() };
+    assert_eq!(at(&solved(&one)), [mm("104")]);
+    // A hinge at the very end of the side takes the last two holes, 168 and 200; a row of two has room for one hinge.
+    assert_eq!(solved(&Inputs { hinges: list(&["240"]), ..short() }).plates[0].middle, mm("184"));
+    let two = solved(&Inputs { hinges: list(&["100"]), end_distance: reading("90"), ..short() });
+    assert_eq!((two.count, two.plates[0].middle), (2, mm("120")));
+}
+
+#[test]
+fn notes_begin_beyond_their_limits() {
+    let demo = Inputs::default;
+    for (what, inputs) in [
+        ("14.6 − 11.6 are 3 left behind", Inputs { hole_depth: Reading::mm("11.6"), ..demo() }),
+        ("13 deep", Inputs { hole_depth: Reading::mm("13"), thickness: Reading::mm("18"), ..demo() }),
+        ("40.6 + 16 is half a step from 40.6", Inputs { hinges: list(&["40.6"]), ..demo() }),
+        ("no plate, no line of plates", Inputs { front_setback: Reading::mm("53"), hinges: vec![], ..demo() }),
+        ("no plate, no pitch of plates", Inputs { pitch: Reading::mm("16"), hinges: vec![], ..demo() }),
+    ] {
+        assert_eq!(solved(&inputs).notes, [], "{what}");
+    }
+}
+
 #[test]
 fn notes_name_what_is_wrong() {
     let demo = Inputs::default;

@@ -1,4 +1,5 @@
 use super::{Answer, Coat, Decimal, Inputs, SolidPer, What, solve};
+use crate::caution::Caution;
 use crate::measure::{Figure, Ratio, Reading};
 use crate::stock::materials::Choice;
 use proptest::prelude::*;
@@ -192,6 +193,78 @@ fn every_bad_field_has_its_own_problem() {
     ] {
         let got = bad(inputs);
         assert!(got.len() == 1 && got[0].starts_with(want), "{got:?} is not {want}");
+    }
+}
+
+/// At a limit itself it is still good.
+#[test]
+fn limits_are_met_exactly() {
+    let sheets = |parts: &str| Inputs { sheet_parts: lines([parts]), sheet_waste: Figure::default(), ..nothing() };
+    for (what, inputs) in [
+        ("sixty lines", Inputs { pins: lines(["1"; 60]), ..nothing() }),
+        ("a hundred thousand", Inputs { pins: lines(["100000"]), ..nothing() }),
+        ("boxes of a hundred thousand", Inputs { pins: lines(["1"]), pin_box: "100000".into(), ..nothing() }),
+        ("a price of nothing", Inputs { pins: lines(["1"]), pin_price: "0".into(), ..nothing() }),
+        ("a gift", Inputs { others: lines(["2 × 0 hinges"]), ..nothing() }),
+        ("twenty coats", Inputs { coats: "20".into(), ..Inputs::default() }),
+        ("twice as much", Inputs { sheet_waste: "100".into(), ..Inputs::default() }),
+        ("a whole sheet", sheets("2440 × 1220")),
+        ("a whole sheet, turned", sheets("1220 × 2440")),
+        // 1.5 sheets of area are two.
+        ("as few as there can be", Inputs { sheets: "2".into(), ..sheets("1220 × 1220 × 3") }),
+    ] {
+        assert!(solve(&inputs).is_ok(), "{what}: {:?}", solve(&inputs));
+    }
+    for (field, inputs) in [
+        ("sheet_parts", sheets("2441 × 100")),
+        ("sheet_parts", sheets("100 × 2441")),
+        ("others.0", Inputs { others: lines(["-1 hinges"]), ..nothing() }),
+        ("others.0", Inputs { others: lines(["0 × 3 hinges"]), ..nothing() }),
+        ("pin_box", Inputs { pins: lines(["1"]), pin_box: "100001".into(), ..nothing() }),
+        ("density", Inputs { material: Choice::Own, density: "0".into(), ..sheets("9 × 9") }),
+    ] {
+        assert!(solve(&inputs).unwrap_err().of(field).is_some(), "{field}");
+    }
+}
+
+/// By hand, at 700 kg/m³: a sheet of 2440 × 1220 × 18 has 2.9768 m², two parts of 1000 × 500 have 1 m².
+#[test]
+fn sheets_by_hand() {
+    let inputs = Inputs {
+        sheet_parts: lines(["1000 × 500 × 2"]),
+        material: Choice::Own,
+        density: "700".into(),
+        thickness: Reading::mm("18"),
+        sheets: "2".into(),
+        sheet_waste: "10".into(),
+        ..nothing()
+    };
+    let near = |got: f64, want: f64| assert!((got - want).abs() < 1e-9, "{got}, by hand {want}");
+    let sheets = solved(&inputs).sheets.unwrap();
+    assert_eq!((sheets.parts, sheets.count, sheets.by_area), (2, 2, false));
+    near(sheets.net_m2, 1.0);
+    near(sheets.gross_m2, 1.1);
+    near(sheets.bought_m2, 5.9536);
+    near(sheets.sheet_kg, 37.507_68); // 2.9768 · 12.6
+    near(sheets.parts_kg, 12.6);
+    // One face of them in two coats at 10 m² a litre.
+    for (coat, litres) in [(Coat::OneFace, 0.2), (Coat::BothFaces, 0.4)] {
+        let inputs = Inputs { coat, coats: "2".into(), coverage: "10".into(), ..inputs.clone() };
+        near(solved(&inputs).finish.unwrap().litres, litres);
+    }
+}
+
+#[test]
+fn cautions_go_with_what_is_bought() {
+    use Caution::{DustAndNoise, Estimate, GluesAndFinishes, SheetHandling};
+    for (inputs, want) in [
+        (Inputs { sheet_parts: lines(["9 × 9"]), ..nothing() }, &[SheetHandling, DustAndNoise, Estimate][..]),
+        (Inputs { boards: lines(["9 × 9 × 9"]), ..nothing() }, &[DustAndNoise]),
+        (Inputs { joints: lines(["9 × 9"]), ..nothing() }, &[GluesAndFinishes]),
+        (Inputs { coat: Coat::Listed, faces: lines(["9 × 9"]), ..nothing() }, &[GluesAndFinishes]),
+        (Inputs { pins: lines(["9"]), ..nothing() }, &[]),
+    ] {
+        assert_eq!(solved(&inputs).cautions, want);
     }
 }
 

@@ -1,4 +1,5 @@
 use super::{Allow, Answer, By, Climate, Grain, Held, Inputs, Note, Set, solve};
+use crate::caution::Caution;
 use crate::measure::{Length, Quantity, Reading};
 use crate::stock::materials::Choice;
 use crate::stock::movement::Sheet;
@@ -72,6 +73,54 @@ fn every_bad_field_has_its_own_problem() {
     assert_eq!(fields(&Inputs { bearing: Reading::mm("198"), ..plain() }), "bearing");
 }
 
+/// What is read from and to, both ends included.
+#[test]
+fn limits_are_met_exactly() {
+    for inputs in [
+        Inputs { made: Climate::new("0", "-5"), ..Inputs::default() },
+        Inputs { made: Climate::new("100", "60"), ..Inputs::default() },
+        Inputs { made_moisture: "0".into(), ..plain() },
+        Inputs { made_moisture: "30".into(), ..plain() },
+        Inputs { own_rate: "0".into(), ..plain() },
+        Inputs { own_rate: "2".into(), ..plain() },
+        Inputs { beside: Sheet::Own, own_sheet: "0".into(), ..plain() },
+        Inputs { beside: Sheet::Own, own_sheet: "5".into(), ..plain() },
+        Inputs { width: Reading::mm("20 m"), ..plain() },
+        Inputs { damp_moisture: "7".into(), ..plain() },
+        Inputs { set: Set::Slots, to_screw: Reading::mm("200"), ..plain() },
+        Inputs { set: Set::Slots, held: Held::OneEdge, to_screw: Reading::mm("400"), ..plain() },
+        // 400 − 2 · (197.9 + 2): a fifth of a millimetre shows.
+        Inputs { bearing: Reading::mm("197.9"), ..plain() },
+    ] {
+        assert!(solve(&inputs).is_ok(), "{:?}", solve(&inputs));
+    }
+    let bad = |inputs: Inputs| -> Vec<String> {
+        solve(&inputs).unwrap_err().iter().map(|(field, problem)| format!("{field}: {problem}")).collect()
+    };
+    let air =
+        bad(Inputs { made: Climate::new("100.1", "60.1"), dry: Climate::new("-0.1", "-5.1"), ..Inputs::default() });
+    let starts = [
+        "made.humidity: At most 100 % is accepted: ",
+        "made.temperature: At most 60 is accepted: in °C, ",
+        "dry.humidity: At least 0 % is needed: ",
+        "dry.temperature: At least -5 is needed: in °C, ",
+    ];
+    assert_eq!(air.len(), starts.len(), "{air:?}");
+    for (got, want) in air.iter().zip(starts) {
+        assert!(got.starts_with(want), "{got} is not {want}");
+    }
+    for (inputs, want) in [
+        (Inputs { width: Reading::mm("20000.1"), ..plain() }, "width: At most 20000 mm"),
+        (
+            Inputs { set: Set::Slots, held: Held::OneEdge, to_screw: Reading::mm("400.1"), ..plain() },
+            "to_screw: At most 400 mm",
+        ),
+    ] {
+        let got = bad(inputs);
+        assert!(got.len() == 1 && got[0].starts_with(want), "{got:?} is not {want}");
+    }
+}
+
 #[test]
 fn grooves_have_room_for_the_dampest_day_and_hold_on_the_driest() {
     // Grows 6, shrinks 4 mm: 3 and 2 at each edge.
@@ -128,6 +177,22 @@ fn notes_name_what_is_special() {
     assert!(has(&plain(), Note::PinTheMiddle) && !has(&Inputs { held: Held::OneEdge, ..plain() }, Note::PinTheMiddle));
     assert!(has(&Inputs::default(), Note::WideFlatSawn));
     assert!(!has(&Inputs { width: Reading::mm("150"), ..Inputs::default() }, Note::WideFlatSawn));
+    assert!(!has(&Inputs { grain: Grain::QuarterSawn, ..Inputs::default() }, Note::WideFlatSawn));
+    assert!(!has(&plain(), Note::WideFlatSawn), "of one's own wood nothing else is known");
+    // As damp as on the dampest day, as dry as on the driest: it will be so again.
+    assert!(!has(&Inputs { made_moisture: "12".into(), ..plain() }, Note::MadeOutside));
+    assert!(!has(&Inputs { made_moisture: "7".into(), ..plain() }, Note::MadeOutside));
+    // Along the grain it is the same whatever the moisture, and wherever it is held.
+    let along = Inputs { grain: Grain::Along, made_moisture: "20".into(), damp_moisture: "16".into(), ..plain() };
+    assert_eq!(solved(&along).notes, [Note::Along]);
+}
+
+#[test]
+fn only_a_groove_is_cut_blind() {
+    let cautions = |set| solved(&Inputs { set, ..plain() }).cautions;
+    assert_eq!(cautions(Set::Grooves), [Caution::BlindCut, Caution::DustAndNoise, Caution::Estimate]);
+    assert_eq!(cautions(Set::Gap), [Caution::DustAndNoise, Caution::Estimate]);
+    assert_eq!(cautions(Set::Slots), [Caution::DustAndNoise, Caution::Estimate]);
 }
 
 #[test]
