@@ -8,7 +8,7 @@ use crate::working::Working;
 use serde::Serialize;
 
 /// Fewer sides enclose nothing.
-const LEAST_SIDES: f64 = 3.0;
+const LEAST_SIDES: u32 = 3;
 /// More sides than anybody cuts.
 const MOST_SIDES: u32 = 100;
 /// What is shorter than this is rounding of the estimates, not wood.
@@ -132,16 +132,18 @@ impl Sides {
 
 fn count(problems: &mut Problems, inputs: &Inputs) -> Option<u32> {
     let count = problems.check("sides", inputs.sides.value(FigureKind::Count))?;
-    if count < LEAST_SIDES {
-        let least = Quantity::number(LEAST_SIDES);
+    if count < f64::from(LEAST_SIDES) {
+        let least = Quantity::count(LEAST_SIDES.into());
         problems.add("sides", Problem::TooSmall { least, why: "fewer sides enclose nothing" });
+        return None;
     }
-    if count > f64::from(MOST_SIDES) {
+    // Found rather than cast.
+    let found = (LEAST_SIDES..=MOST_SIDES).find(|whole| f64::from(*whole) >= count);
+    if found.is_none() {
         let most = Quantity::count(MOST_SIDES.into());
         problems.add("sides", Problem::TooLarge { most, why: "more sides are turned on a lathe" });
     }
-    // Between 3 and 100: found rather than cast.
-    (3..=MOST_SIDES).find(|whole| f64::from(*whole) >= count).filter(|_| count >= LEAST_SIDES)
+    found
 }
 
 fn lean(problems: &mut Problems, inputs: &Inputs) -> Option<f64> {

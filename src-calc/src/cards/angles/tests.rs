@@ -99,6 +99,26 @@ fn beyond_the_scales_and_small() {
     }
 }
 
+/// At a limit itself the frame is still made: 100 sides, upright as a box or leaning by nothing.
+#[test]
+fn limits_are_met_exactly() {
+    let (hundred, _) = sides(|inputs| (inputs.sides, inputs.stand) = (Figure::new("100"), Stand::Upright));
+    assert_eq!(hundred.count, 100);
+    near("half of a hundredth of a turn", hundred.tilt_degrees, 1.8);
+    let (upright, _) = sides(|inputs| inputs.lean = "0".into());
+    assert_eq!((upright.lean_degrees, upright.gauge_degrees), (0.0, 0.0));
+    near("mitre of a box", upright.tilt_degrees, 45.0);
+    // A hexagon is √3 of its side across its flats.
+    let (hexagon, _) = sides(|inputs| (inputs.sides, inputs.stand) = (Figure::new("6"), Stand::Flat));
+    near("across the flats", hexagon.across_mm, 360.0 * 1.732_051);
+    // 512.25² − 511.75² = 512, and 512 / (4 · 256) is half a millimetre out over the height: a tape cannot tell.
+    let frame = right_angle(|inputs| {
+        (inputs.width, inputs.height) = (Reading::mm("256"), Reading::mm("512"));
+        (inputs.first_diagonal, inputs.second_diagonal) = (Reading::mm("512.25"), Reading::mm("511.75"));
+    });
+    assert_eq!(frame.out.map(|out| (out.over_height_mm, out.square)), Some((0.5, true)));
+}
+
 /// By hand: a third of 712 is 237.3 and a quarter of 864 is 216, so 43 parts of 5 mm; 216 mm is 17.0 half inches.
 #[test]
 fn marks_by_three_four_five() {
