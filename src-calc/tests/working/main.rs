@@ -6,10 +6,12 @@
 mod asked;
 mod evaluator;
 mod exceptions;
+mod lines;
 
 use asked::{combinations, rounds};
 use evaluator::{is_stated, work_out};
 use exceptions::{PER_CENTS, WORDS};
+use lines::LINES;
 use scantling::cards::{CARDS, Card, Refusal};
 use scantling::measure::Length;
 use serde_json::{Map, Value};
@@ -149,6 +151,23 @@ fn every_formula_gives_what_its_step_says() {
         |list: &[(&'static str, &'static str, &str)]| list.iter().map(|(card, what, _)| (*card, *what)).collect();
     assert_eq!(needed.words, names(WORDS), "steps that are words, and the list of them");
     assert_eq!(needed.per_cents, names(PER_CENTS), "steps that count in per cent, and the list of them");
+}
+
+#[test]
+fn every_card_shows_its_lines() {
+    assert_eq!(
+        LINES.iter().map(|lines| lines.card).collect::<Vec<_>>(),
+        CARDS.iter().map(|card| card.slug).collect::<Vec<_>>()
+    );
+    for (card, lines) in CARDS.iter().zip(LINES) {
+        let answers = answers(card);
+        let named = |answer| steps(card, answer).into_iter().map(|step| step.what.to_owned()).collect::<Vec<_>>();
+        let demo: Vec<String> = lines.demo.split("; ").map(str::to_owned).collect();
+        assert_eq!(named(&answers[0].1), demo, "the demo of {}", card.slug);
+        let elsewhere = lines.elsewhere.split("; ").filter(|name| !name.is_empty()).map(str::to_owned);
+        let shown: BTreeSet<String> = answers.iter().flat_map(|(_, answer)| named(answer)).collect();
+        assert_eq!(shown, demo.iter().cloned().chain(elsewhere).collect(), "all of {}", card.slug);
+    }
 }
 
 /// Were a formula never asked for, nothing would be known of it.
