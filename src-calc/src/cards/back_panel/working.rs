@@ -90,7 +90,13 @@ fn direction(working: &mut Working, names: &Names, across: &Across, strain_perce
     );
     let (size, strain) = (Quantity::from(across.size.nominal()), Quantity::percent(strain_percent));
     if let Some(room) = across.room {
-        working.step(names.wet, "w = W × (1 + e)", [("W", size), ("e", strain)], Quantity::mm(across.wet_mm), ROOM);
+        working.step(
+            names.wet,
+            "w = W × (1 + e / 100)",
+            [("W", size), ("e", strain)],
+            Quantity::mm(across.wet_mm),
+            ROOM,
+        );
         working.step(
             names.room,
             "R = O + a + b",
@@ -103,7 +109,13 @@ fn direction(working: &mut Working, names: &Names, across: &Across, strain_perce
             ROOM,
         );
     }
-    working.step(names.dry, "d = W × (1 − e)", [("W", size), ("e", strain)], Quantity::mm(across.dry_mm), BEARING);
+    working.step(
+        names.dry,
+        "d = W × (1 − e / 100)",
+        [("W", size), ("e", strain)],
+        Quantity::mm(across.dry_mm),
+        BEARING,
+    );
     for (name, edge, other) in
         [(names.first, &across.first, &across.second), (names.second, &across.second, &across.first)]
     {

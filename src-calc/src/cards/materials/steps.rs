@@ -37,7 +37,7 @@ fn sheets(steps: &mut Working, of: &Sheets) {
     let net = Quantity::m2(of.net_m2);
     steps.step("Area of the sheet parts", "A, the sum of length × width × number", [], net, GEOMETRY);
     let given = [("A", net), ("w", Quantity::percent(of.waste_percent))];
-    steps.step("With waste", "B = A × (1 + w)", given, Quantity::m2(of.gross_m2), WASTE);
+    steps.step("With waste", "B = A × (1 + w / 100)", given, Quantity::m2(of.gross_m2), WASTE);
     let count = Quantity::count(of.count.into());
     if of.by_area {
         let sheet = Quantity::m2(of.bought_m2 / f64::from(of.count.max(1)));
@@ -65,14 +65,14 @@ fn boards(steps: &mut Working, of: &Boards) {
     let gives = Quantity::m3(number(of.gross_m3));
     steps.step(
         "Volume with waste",
-        "G = V × (1 + w), rounded up to 0.0001",
+        "G = V × (1 + w / 100), rounded up to 0.0001",
         [("V", Quantity::m3(of.net_m3)), waste],
         gives,
         WASTE,
     );
     let gives = Quantity::board_feet(number(of.gross_board_feet));
     let given = [("F", Quantity::board_feet(of.net_board_feet)), waste];
-    steps.step("Board feet with waste", "G = F × (1 + w), rounded up to 0.01", given, gives, WASTE);
+    steps.step("Board feet with waste", "G = F × (1 + w / 100), rounded up to 0.01", given, gives, WASTE);
 }
 
 fn band(steps: &mut Working, of: &Band) {
@@ -105,5 +105,5 @@ fn finish(steps: &mut Working, of: &Finish) {
 
 fn fixings(steps: &mut Working, what: &'static str, of: &Fixings) {
     let given = [("c", Quantity::count(of.count.into())), ("w", Quantity::percent(of.spare_percent))];
-    steps.step(what, "n = c × (1 + w), rounded up", given, Quantity::count(of.gross.into()), OWN);
+    steps.step(what, "n = c × (1 + w / 100), rounded up", given, Quantity::count(of.gross.into()), OWN);
 }
