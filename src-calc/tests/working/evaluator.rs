@@ -79,6 +79,11 @@ fn down(value: f64) -> f64 {
     (value + WHOLE).floor()
 }
 
+/// Halves away from zero.
+fn nearest(value: f64) -> f64 {
+    down(value.abs() + 0.5).copysign(value)
+}
+
 fn in_a_symbol(letter: char) -> bool {
     letter.is_alphabetic() || ('₀'..='₉').contains(&letter) || letter == '′'
 }
@@ -157,7 +162,7 @@ impl<'a> Line<'a> {
         if self.takes("(") {
             let value = self.sum()?;
             let value = match () {
-                () if self.takes(", to the nearest whole number") => value.round(),
+                () if self.takes(", to the nearest whole number") => nearest(value),
                 () if self.takes(", to the whole number not above") => down(value),
                 () if self.takes(", to the whole number not below") => up(value),
                 () => value,

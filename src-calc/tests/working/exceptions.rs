@@ -1,4 +1,4 @@
-//! Formulas that are words, and formulas that count in per cent: each with its card, its step and the reason.
+//! Formulas that are words: each with its card, its step and the reason.
 
 /// Cannot be worked out from their text and what stands beside it.
 pub(crate) const WORDS: &[(&str, &str, &str)] = &[
@@ -17,18 +17,4 @@ pub(crate) const WORDS: &[(&str, &str, &str)] = &[
     ("materials", "Volume of the solid parts", "a sum over all lines"),
     ("materials", "Board measure", "a sum over all lines"),
     ("materials", "Edges", "a sum over all lines"),
-];
-
-/// Reckon with the number of per cents, where all others reckon with the share: with 12, not with 0.12.
-pub(crate) const PER_CENTS: &[(&str, &str, &str)] = &[
-    ("angles", "Rise for a hundred of run", "the hundred stands in the formula"),
-    ("wood-movement", "Air as made: K · h", "the hundred stands in the formula"),
-    ("wood-movement", "Driest air: K · h", "the hundred stands in the formula"),
-    ("wood-movement", "Dampest air: K · h", "the hundred stands in the formula"),
-    ("wood-movement", "Moisture as made", "the Wood Handbook's equation gives per cent"),
-    ("wood-movement", "Moisture at the driest", "the Wood Handbook's equation gives per cent"),
-    ("wood-movement", "Moisture at the dampest", "the Wood Handbook's equation gives per cent"),
-    ("wood-movement", "Grows, from as made to the dampest", "the coefficient is for each per cent"),
-    ("wood-movement", "Shrinks, from as made to the driest", "the coefficient is for each per cent"),
-    ("wood-movement", "From the driest to the dampest", "the coefficient is for each per cent"),
 ];

@@ -10,13 +10,14 @@ mod lines;
 
 use asked::{combinations, rounds};
 use evaluator::{is_stated, work_out};
-use exceptions::{PER_CENTS, WORDS};
+use exceptions::WORDS;
 use lines::LINES;
 use scantling::cards::{CARDS, Card, Refusal};
 use scantling::measure::Length;
 use serde_json::{Map, Value};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
+use std::sync::LazyLock;
 
 /// Relative to what the step gives, and in its unit where that is less than one: half a unit of the sixth figure, to
 /// which the constants in formulas are printed.
@@ -32,10 +33,23 @@ struct Step<'a> {
 }
 
 impl Step<'_> {
-    fn named_in(&self, list: &[(&'static str, &'static str, &str)]) -> Option<(&'static str, &'static str)> {
-        list.iter().map(|(card, what, _)| (*card, *what)).find(|name| *name == (self.card, self.what))
+    /// The step's entry among those that are words.
+    fn excuse(&self) -> Option<(&'static str, &'static str)> {
+        WORDS.iter().map(|(card, what, _)| (*card, *what)).find(|name| *name == (self.card, self.what))
+    }
+
+    /// Whether only lengths, angles, shares and plain numbers meet: a screen may then write all lengths in inches.
+    fn may_be_in_inches(&self) -> bool {
+        let plain = |quantity: &Value| {
+            quantity.is_string() || ["mm", "°", "%", "", "count"].iter().any(|unit| quantity["unit"] == *unit)
+        };
+        self.given.iter().all(|(_, quantity)| plain(quantity)) && plain(self.gives)
     }
 }
+
+/// What every card answers, worked out once for all tests.
+static ANSWERS: LazyLock<BTreeMap<&str, Vec<(Value, Value)>>> =
+    LazyLock::new(|| CARDS.iter().map(|card| (card.slug, answers(card))).collect());
 
 /// The answers of a card to its demo and to all its rounds, with what was asked. Inputs that it refuses give none.
 fn answers(card: &'static Card) -> Vec<(Value, Value)> {
@@ -72,74 +86,61 @@ fn steps<'a>(card: &'static Card, answer: &'a Value) -> Vec<Step<'a>> {
         .collect()
 }
 
-/// A length in millimetres, an estimate in its unit, a per cent as a share.
-fn number(quantity: &Value, per_cents: bool) -> f64 {
+/// As it is printed: a per cent as 12, not as 0.12. Lengths are counted in units of so many millimetres.
+fn number(quantity: &Value, unit_mm: f64) -> f64 {
     if let Value::String(_) = quantity {
-        return serde_json::from_value::<Length>(quantity.clone()).unwrap().as_mm();
+        return serde_json::from_value::<Length>(quantity.clone()).unwrap().as_mm() / unit_mm;
     }
     let value = quantity["value"].as_f64().unwrap_or(f64::NAN);
-    if quantity["unit"] == "%" && !per_cents { value / 100.0 } else { value }
+    if quantity["unit"] == "mm" { value / unit_mm } else { value }
 }
 
-/// What became of the lists of exceptions.
-#[derive(Default)]
-struct Needed {
-    words: BTreeSet<(&'static str, &'static str)>,
-    per_cents: BTreeSet<(&'static str, &'static str)>,
-}
-
-/// Works a step out again.
+/// Works a step out again from the numbers as a screen prints them, in millimetres and, where that may be, in inches.
 ///
 /// # Errors
 /// What is wrong with it.
-fn check(step: &Step, needed: &mut Needed) -> Result<(), String> {
-    let per_cents = step.named_in(PER_CENTS);
-    let gives = number(step.gives, per_cents.is_some());
-    if !gives.is_finite() {
+fn check(step: &Step, excused: &mut BTreeSet<(&'static str, &'static str)>) -> Result<(), String> {
+    if !number(step.gives, 1.0).is_finite() {
         return Err("gives no number".to_owned());
     }
     if is_stated(step.formula) && step.given.is_empty() {
         return Ok(());
     }
-    let work_out = |per_cents| {
-        let given = step.given.iter().map(|(symbol, of)| ((*symbol).to_owned(), number(of, per_cents)));
-        work_out(step.formula, &given.collect())
-    };
-    let worked = match (work_out(per_cents.is_some()), step.named_in(WORDS)) {
-        (Ok(worked), _) => worked,
-        (Err(_), Some(name)) => {
-            needed.words.insert(name);
-            return Ok(());
+    let inches = step.may_be_in_inches().then_some(25.4);
+    for unit_mm in [Some(1.0), inches].into_iter().flatten() {
+        let given = step.given.iter().map(|(symbol, of)| ((*symbol).to_owned(), number(of, unit_mm)));
+        let worked = match (work_out(step.formula, &given.collect()), step.excuse()) {
+            (Ok(worked), _) => worked,
+            (Err(_), Some(name)) => {
+                excused.insert(name);
+                return Ok(());
+            }
+            (Err(unread), None) => return Err(unread.0),
+        };
+        let gives = number(step.gives, unit_mm);
+        let near = (worked.value - gives).abs() <= TOLERANCE * gives.abs().max(1.0);
+        if !near {
+            return Err(format!("{} and not {gives}, in units of {unit_mm} mm", worked.value));
         }
-        (Err(unread), None) => return Err(unread.0),
-    };
-    let near = |value: f64, gives: f64| (value - gives).abs() <= TOLERANCE * gives.abs().max(1.0);
-    if !near(worked.value, gives) {
-        return Err(format!("{} and not {gives}", worked.value));
-    }
-    let symbols: BTreeSet<_> = step.given.iter().map(|(symbol, _)| (*symbol).to_owned()).collect();
-    if symbols.len() < step.given.len() || worked.named != symbols {
-        return Err(format!("{symbols:?} stand beside it, {:?} in it", worked.named));
-    }
-    if let (Some(name), Ok(shares)) = (per_cents, work_out(false))
-        && !near(shares.value, number(step.gives, false))
-    {
-        needed.per_cents.insert(name);
+        let symbols: BTreeSet<_> = step.given.iter().map(|(symbol, _)| (*symbol).to_owned()).collect();
+        if symbols.len() < step.given.len() || worked.named != symbols {
+            return Err(format!("{symbols:?} stand beside it, {:?} in it", worked.named));
+        }
     }
     Ok(())
 }
 
 #[test]
 fn every_formula_gives_what_its_step_says() {
-    let mut needed = Needed::default();
+    let mut excused = BTreeSet::new();
     // One of each: all that is wrong in one look, but not a thousand times.
     let mut faults = BTreeMap::new();
     for card in CARDS {
-        for (inputs, answer) in answers(card) {
-            let steps = steps(card, &answer);
+        for (inputs, answer) in &ANSWERS[card.slug] {
+            let steps = steps(card, answer);
             assert!(!steps.is_empty(), "{} asked {inputs} shows no working", card.slug);
             for step in steps {
-                if let Err(fault) = check(&step, &mut needed) {
+                if let Err(fault) = check(&step, &mut excused) {
                     let at = format!("{}: {}: {}", step.card, step.what, step.formula);
                     faults.entry(at).or_insert_with(|| format!("{fault}; given {:?}; asked {inputs}", step.given));
                 }
@@ -147,10 +148,8 @@ fn every_formula_gives_what_its_step_says() {
         }
     }
     assert!(faults.is_empty(), "{faults:#?}");
-    let names =
-        |list: &[(&'static str, &'static str, &str)]| list.iter().map(|(card, what, _)| (*card, *what)).collect();
-    assert_eq!(needed.words, names(WORDS), "steps that are words, and the list of them");
-    assert_eq!(needed.per_cents, names(PER_CENTS), "steps that count in per cent, and the list of them");
+    let words = WORDS.iter().map(|(card, what, _)| (*card, *what)).collect();
+    assert_eq!(excused, words, "steps that are words, and the list of them");
 }
 
 #[test]
@@ -160,7 +159,7 @@ fn every_card_shows_its_lines() {
         CARDS.iter().map(|card| card.slug).collect::<Vec<_>>()
     );
     for (card, lines) in CARDS.iter().zip(LINES) {
-        let answers = answers(card);
+        let answers = &ANSWERS[card.slug];
         let named = |answer| steps(card, answer).into_iter().map(|step| step.what.to_owned()).collect::<Vec<_>>();
         let demo: Vec<String> = lines.demo.split("; ").map(str::to_owned).collect();
         assert_eq!(named(&answers[0].1), demo, "the demo of {}", card.slug);
@@ -176,8 +175,8 @@ fn every_formula_that_is_written_is_reached() {
     let mut missed = Vec::new();
     for card in CARDS {
         let mut reached = BTreeSet::new();
-        for (_, answer) in answers(card) {
-            reached.extend(steps(card, &answer).into_iter().map(|step| step.formula.to_owned()));
+        for (_, answer) in &ANSWERS[card.slug] {
+            reached.extend(steps(card, answer).into_iter().map(|step| step.formula.to_owned()));
         }
         let name = card.slug.replace('-', "_");
         let cards = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/cards");
