@@ -196,6 +196,14 @@ fn limits_are_met_exactly() {
     assert_eq!((two.count, two.plates[0].middle), (2, mm("120")));
 }
 
+/// A note is a sentence for the person at the bench.
+#[test]
+fn notes_are_told() {
+    let inputs = Inputs { hole_depth: Reading::mm("9"), ..Inputs::default() };
+    let told = serde_json::to_value(solved(&inputs).notes).unwrap();
+    assert_eq!(told, serde_json::json!(["Holes for pins and screws are usually 10 to 13 mm deep."]));
+}
+
 #[test]
 fn notes_begin_beyond_their_limits() {
     let demo = Inputs::default;

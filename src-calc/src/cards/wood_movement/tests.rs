@@ -187,6 +187,24 @@ fn notes_name_what_is_special() {
     assert_eq!(solved(&along).notes, [Note::Along]);
 }
 
+/// A note is a sentence for the person at the bench.
+#[test]
+fn notes_are_told() {
+    let told = |inputs: &Inputs| serde_json::to_value(solved(inputs).notes).unwrap();
+    let along = Inputs { grain: Grain::Along, ..plain() };
+    let want = "Along the grain wood moves by 0.1 to 0.2 % from green to dry: next to nothing indoors.";
+    assert_eq!(told(&along), serde_json::json!([want]));
+}
+
+/// One's own rate as typed; white oak by the Wood Handbook, table 13-5: 0.00365 flat-sawn, 0.00180 quarter-sawn.
+#[test]
+fn rates_are_of_the_wood_and_its_grain() {
+    let rate = |inputs: Inputs| solved(&inputs).rate_percent;
+    close(rate(plain()), 0.5, 1e-9, "own");
+    close(rate(Inputs::default()), 0.365, 1e-9, "flat-sawn");
+    close(rate(Inputs { grain: Grain::QuarterSawn, ..Inputs::default() }), 0.180, 1e-9, "quarter-sawn");
+}
+
 #[test]
 fn only_a_groove_is_cut_blind() {
     let cautions = |set| solved(&Inputs { set, ..plain() }).cautions;
