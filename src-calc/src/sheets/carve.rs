@@ -2,7 +2,7 @@
 
 use super::hunt::Open;
 use super::layout::Way;
-use super::slicing::{ACROSS, NONE, Node, PART, Size, axes};
+use super::slicing::{ACROSS, ALONG, NONE, Node, PART, Size, axes};
 use super::task::Task;
 
 /// A rectangle on a sheet, in units, without any kerf.
@@ -75,7 +75,8 @@ pub(super) struct Carved {
 pub(super) fn carve(task: &Task, sheet: usize, open: &Open, next_piece: &mut u32) -> Carved {
     let trim = task.boards[open.board].trim;
     let usable = task.boards[open.board].size.map(|size| size - task.kerf);
-    let mut saw = Saw { task, sheet, nodes: &open.tree.nodes, next_piece, carved: Carved::default() };
+    let strips = open.tree.strips;
+    let mut saw = Saw { task, sheet, strips, nodes: &open.tree.nodes, next_piece, carved: Carved::default() };
     let id = u32::try_from(sheet).unwrap_or(u32::MAX);
     let rect = Rect { at: [0; 2], size: usable.map(|size| size + 2 * trim) };
     let (id, rect) = if trim > 0 { saw.trim(id, rect, trim) } else { (id, rect) };
@@ -88,6 +89,7 @@ pub(super) fn carve(task: &Task, sheet: usize, open: &Open, next_piece: &mut u32
 struct Saw<'a> {
     task: &'a Task,
     sheet: usize,
+    strips: bool,
     nodes: &'a [Node],
     next_piece: &'a mut u32,
     carved: Carved,
@@ -201,7 +203,7 @@ impl Saw<'_> {
         if rect.size[0] > self.longest_rip() {
             0
         } else if self.task.rules.stages > 0 && is_root {
-            1
+            usize::from(self.strips)
         } else {
             usize::from(self.first_worth(rect, need, 1) > self.first_worth(rect, need, 0))
         }
@@ -215,15 +217,16 @@ impl Saw<'_> {
     fn piece(&mut self, node: usize, mut id: u32, mut rect: Rect) {
         let need = self.need(node);
         let Node { axis, parent, item, turned, .. } = self.nodes[node];
-        // The strips at the root are ripped before anything is crosscut when stages count.
-        let strips = self.task.rules.stages > 0 && parent == NONE && axis == ACROSS;
+        // When stages count, the first row is cut before anything is cut square to it.
+        let first_row = if self.strips { ACROSS } else { ALONG };
+        let at_once = self.task.rules.stages > 0 && parent == NONE && axis == first_row;
         let first = self.first_axis(node, rect, need);
         for at in [first, 1 - first] {
             let (along, across) = axes(axis);
             // The end of a row is cut off with its last piece, unless that would spoil a strip beside it.
             let with_the_row = axis != PART && at == along && (first == across || rect.size[across] == need[across]);
             let too_long = at == 1 && rect.size[0] > self.longest_rip();
-            if rect.size[at] > need[at] && !with_the_row && !strips && !too_long {
+            if rect.size[at] > need[at] && !with_the_row && !at_once && !too_long {
                 let mut kept = rect.size;
                 kept[at] = need[at];
                 let end = self.end_of(node, kept);

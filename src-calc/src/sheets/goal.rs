@@ -98,9 +98,8 @@ impl Hunt {
                 self.tries = FOR_SHEETS;
                 self.load_best();
                 self.best.worth = Some(self.worth());
-                let axis = usize::from(self.task.rules.stages > 0);
-                self.goal = Goal::Offcut(Squeeze { axis, ..Squeeze::default() });
-                self.begin_squeeze(axis);
+                self.goal = Goal::Offcut(Squeeze::default());
+                self.begin_squeeze(0);
             }
             Goal::Offcut(_) => {
                 self.tries = FOR_SHEETS + FOR_OFFCUT;
@@ -173,9 +172,6 @@ impl Hunt {
         /// Of what is on no sheet, no more than this.
         const MOST_LEFT: usize = 40;
         self.begin_try();
-        if self.sheets.is_empty() {
-            return self.left_area;
-        }
         let ruins = 1 + usize::from(self.rng.u8(0..10) < 6) + usize::from(self.rng.u8(0..10) < 2);
         let whole = self.task.boards.len() > 1 && self.rng.u8(0..16) == 0;
         for _ in 0..ruins.min(self.sheets.len()) {
@@ -259,13 +255,18 @@ impl Hunt {
         let across = i64::from((full[1 - axis] - self.task.kerf).max(1));
         let along = i32::try_from(squeeze.target / across + 1).unwrap_or(i32::MAX);
         let stays = full[axis].saturating_sub(along).saturating_sub(self.task.kerf);
+        // With stages an offcut is a strip of the whole length, or where there are no strips, of the whole width.
+        if self.task.rules.stages > 0 && self.sheets[at].tree.strips == (axis == 0) {
+            return self.end_squeeze(axis);
+        }
         if squeeze.high - squeeze.low < area / 64 || stays <= 0 || !self.best.left.is_empty() {
             return self.end_squeeze(axis);
         }
         let mut smaller = full;
         smaller[axis] = stays;
         let left = items(&self.sheets[at].tree).collect();
-        self.sheets[at].tree = Tree::new(smaller, self.task.rules, &mut self.scratch);
+        let strips = self.sheets[at].tree.strips;
+        self.sheets[at].tree = Tree::new(smaller, strips, self.task.rules, &mut self.scratch);
         let sheets = std::mem::take(&mut self.sheets);
         self.load(sheets, left);
         // The sheet is begun anew, so it is not paid for until something is on it.
@@ -274,8 +275,7 @@ impl Hunt {
     }
 
     fn end_squeeze(&mut self, axis: usize) {
-        // With stages the rips come first, so an offcut is a strip of the whole length.
-        if axis == 0 && self.task.rules.stages == 0 { self.begin_squeeze(1) } else { self.begin_next_goal() }
+        if axis == 0 { self.begin_squeeze(1) } else { self.begin_next_goal() }
     }
 
     fn step_for_offcut(&mut self, mut squeeze: Squeeze) {

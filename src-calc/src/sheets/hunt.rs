@@ -273,7 +273,8 @@ impl Hunt {
         }
         let (board, empty) = choice?;
         let at = empty.unwrap_or_else(|| {
-            let tree = Tree::new(self.task.boards[board].size, self.task.rules, &mut self.scratch);
+            let of = &self.task.boards[board];
+            let tree = Tree::new(of.size, self.task.has_strips(of), self.task.rules, &mut self.scratch);
             self.sheets.push(Open { board, tree });
             let at = self.sheets.len() - 1;
             self.mark(at);

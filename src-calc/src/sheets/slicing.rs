@@ -85,6 +85,9 @@ pub(super) struct Slot {
 pub(super) struct Tree {
     /// The sheet, or what of it may be used.
     pub(super) sheet: Size,
+    /// Whether strips may be ripped off the whole sheet. Where it is longer than the longest rip, and stages count, its
+    /// first cuts are crosscuts.
+    pub(super) strips: bool,
     pub(super) nodes: Vec<Node>,
     pub(super) slots: Vec<Slot>,
     /// The area of the parts.
@@ -114,15 +117,15 @@ pub(super) const fn place(at: usize) -> u16 {
 
 impl Tree {
     /// An empty sheet.
-    pub(super) fn new(sheet: Size, rules: Rules, scratch: &mut Scratch) -> Self {
-        let mut tree = Self { sheet, nodes: Vec::new(), slots: Vec::new(), used: 0, count: 0, mark: 0 };
+    pub(super) fn new(sheet: Size, strips: bool, rules: Rules, scratch: &mut Scratch) -> Self {
+        let mut tree = Self { sheet, strips, nodes: Vec::new(), slots: Vec::new(), used: 0, count: 0, mark: 0 };
         tree.settle(rules, scratch);
         tree
     }
 
     /// Becomes the other one without asking for memory.
     pub(super) fn become_like(&mut self, other: &Self) {
-        self.sheet = other.sheet;
+        (self.sheet, self.strips) = (other.sheet, other.strips);
         self.nodes.clone_from(&other.nodes);
         self.slots.clone_from(&other.slots);
         (self.used, self.count, self.mark) = (other.used, other.count, other.mark);
@@ -154,8 +157,9 @@ impl Tree {
         if self.nodes.is_empty() {
             let [length, width] = self.sheet;
             let (node, across_room) = (NONE, width);
-            let slot =
-                Slot { node, group: 0, axis: ALONG, exact: false, there: 0, spare: length, across: width, across_room };
+            // Without strips only a third stage can make a part narrower than the sheet.
+            let exact = rules.stages == 2 && !self.strips;
+            let slot = Slot { node, group: 0, axis: ALONG, exact, there: 0, spare: length, across: width, across_room };
             self.slots.push(slot);
         }
         for at in 0..self.nodes.len() {
@@ -190,8 +194,14 @@ impl Tree {
     fn give_room(&mut self, at: usize, rules: Rules) {
         let Node { axis, size, parent, .. } = self.nodes[at];
         let (room, stage) = if parent == NONE {
-            // A row of crosscuts at the root stands on one strip, which was ripped before.
-            (self.sheet, if axis == ALONG { 2 } else { 1 })
+            // A row of crosscuts at the root stands on one strip, which was ripped before. A stack of rips at the root is
+            // that of strips, or stands on one piece that was crosscut before.
+            let stage = match axis {
+                ALONG => 2,
+                _ if self.strips => 1,
+                _ => 3,
+            };
+            (self.sheet, stage)
         } else {
             let parent = &self.nodes[usize::from(parent)];
             let (along, _) = axes(parent.axis);
@@ -212,12 +222,14 @@ impl Tree {
         let is_root = parent == NONE;
         if axis != PART {
             self.push_slot(at, axis, stage == limit, rules);
-            // With stages the strips at the root stay the first cuts.
-            if is_root && (rules.stages == 0 || axis == ALONG) {
+            // With stages the strips at the root stay the first cuts; without strips the crosscuts do.
+            if is_root && (rules.stages == 0 || (axis == ALONG) == self.strips) {
                 self.push_slot(at, 1 - axis, false, rules);
             }
         } else if is_root {
-            self.push_slot(at, ACROSS, false, rules);
+            if self.strips || limit > 2 {
+                self.push_slot(at, ACROSS, !self.strips && limit == 3, rules);
+            }
             self.push_slot(at, ALONG, limit == 2, rules);
         } else if stage <= limit {
             // A new node here would be of the stage that the part itself has.

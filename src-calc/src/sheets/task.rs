@@ -77,23 +77,25 @@ impl Task {
             kinds: Vec::new(),
             items: Vec::new(),
             pieces: Vec::new(),
-            boards: boards(job, name, scale, pieces),
+            boards: Vec::new(),
             ways: Vec::new(),
             unplaced: Vec::new(),
         };
+        let named = boards(job, name, scale, pieces);
+        task.boards = named.iter().filter(|board| board.count > 0).copied().collect();
         for (at, part) in job.parts.iter().enumerate().filter(|(_, part)| part.stock == name) {
-            task.add(at, part);
+            task.add(at, part, &named);
         }
         task
     }
 
-    fn add(&mut self, at: usize, part: &Part) {
+    fn add(&mut self, at: usize, part: &Part, named: &[Board]) {
         let (scale, kerf) = (self.scale, self.kerf);
         let size = [scale.up(part.length).saturating_add(kerf), scale.up(part.width).saturating_add(kerf)];
         let kind = Kind { size, grain: part.grain };
         let ways: Vec<[bool; 2]> = self.boards.iter().map(|board| self.ways_of(kind, board)).collect();
         if !ways.iter().any(|way| way[0] || way[1]) {
-            self.unplaced.push(Unplaced { part: at, count: part.quantity, why: self.why_not(kind) });
+            self.unplaced.push(Unplaced { part: at, count: part.quantity, why: self.why_not(kind, named) });
             return;
         }
         let known = self.kinds.iter().position(|other| *other == kind);
@@ -117,23 +119,34 @@ impl Task {
         size[0] <= board.size[0] && size[1] <= board.size[1] && self.can_rip(size, board)
     }
 
-    /// In stages the strips are ripped from the whole sheet; otherwise every part comes off the sheet by a crosscut first.
+    /// Whether the saw has room for the rips that a part needs. One as wide as the sheet needs none.
     fn can_rip(&self, size: Size, board: &Board) -> bool {
-        let ripped = if self.rules.stages == 0 { size[0] } else { board.size[0] };
-        ripped <= self.rules.longest_rip
+        size[1] == board.size[1]
+            || (self.rules.stages != 2 && size[0] <= self.rules.longest_rip)
+            || (self.rules.stages == 2 && self.has_strips(board))
     }
 
-    fn why_not(&self, kind: Kind) -> Unfit {
+    /// Whether strips can be ripped off a whole board; where no stages count it does not matter.
+    pub(super) fn has_strips(&self, board: &Board) -> bool {
+        self.rules.stages == 0 || board.size[0] <= self.rules.longest_rip
+    }
+
+    /// Why no board that is there can give a part, by all boards of the name, those too that are used up.
+    fn why_not(&self, kind: Kind, named: &[Board]) -> Unfit {
         let turned = [kind.size[1], kind.size[0]];
         let inside = |size: Size, board: &Board| size[0] <= board.size[0] && size[1] <= board.size[1];
-        let allowed = |size: Size, turn: usize| {
-            self.boards.iter().any(|board| grain_ways(kind.grain, board.grain)[turn] && inside(size, board))
+        let any = |holds: &dyn Fn(&Board) -> bool| named.iter().any(holds);
+        let by_grain = |board: &Board| {
+            let [straight, may_turn] = grain_ways(kind.grain, board.grain);
+            (straight && inside(kind.size, board)) || (may_turn && inside(turned, board))
         };
-        if self.boards.is_empty() {
+        if named.is_empty() {
             Unfit::NoStock
-        } else if allowed(kind.size, 0) || allowed(turned, 1) {
+        } else if any(&|board| self.ways_of(kind, board).contains(&true)) {
+            Unfit::NoSheetLeft
+        } else if any(&by_grain) {
             Unfit::LongRip
-        } else if self.boards.iter().any(|board| inside(kind.size, board) || inside(turned, board)) {
+        } else if any(&|board| inside(kind.size, board) || inside(turned, board)) {
             Unfit::Grain
         } else {
             Unfit::TooLarge
@@ -155,7 +168,7 @@ pub(super) const fn grain_ways(part: Grain, sheet: SheetGrain) -> [bool; 2] {
     }
 }
 
-/// The boards of a name that are large enough to be one, with their costs to one another.
+/// The boards of a name, with their costs to one another; those too of which there are none.
 #[expect(clippy::float_arithmetic, clippy::cast_possible_truncation, reason = "prices are only compared")]
 fn boards(job: &Job, name: &str, scale: Scale, pieces: u64) -> Vec<Board> {
     /// The dearest one costs so much.
@@ -185,5 +198,5 @@ fn boards(job: &Job, name: &str, scale: Scale, pieces: u64) -> Vec<Board> {
             grain: stock.grain,
         }
     });
-    boards.filter(|board| board.size.iter().all(|size| *size > scale.up(job.saw.kerf)) && board.count > 0).collect()
+    boards.collect()
 }

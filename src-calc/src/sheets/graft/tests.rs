@@ -69,9 +69,10 @@ proptest! {
         stages in prop::sample::select(vec![0_u8, 2, 3]),
         long in any::<bool>(),
     ) {
-        let rules = Rules { stages, longest_rip: if long || stages > 0 { i32::MAX } else { 60 } };
+        let rules = Rules { stages, longest_rip: if long { i32::MAX } else { 60 } };
+        let strips = stages == 0 || long;
         let mut scratch = Scratch::default();
-        let mut tree = Tree::new([100, 100], rules, &mut scratch);
+        let mut tree = Tree::new([100, 100], strips, rules, &mut scratch);
         let mut items: Vec<u32> = Vec::new();
         let mut picks = picks.iter();
         for (item, (length, width)) in (0_u32..).zip(sizes) {
@@ -99,7 +100,7 @@ proptest! {
 #[test]
 fn a_part_goes_over_the_two_lowest_of_a_row() {
     let mut scratch = Scratch::default();
-    let mut tree = Tree::new([100, 100], ANY, &mut scratch);
+    let mut tree = Tree::new([100, 100], true, ANY, &mut scratch);
     let mut put = |tree: &mut Tree, item: u32, size: Size, want: fn(&Slot) -> bool| {
         let slot = tree.slots.iter().copied().find(want).unwrap();
         tree.insert(slot, Node::part(item, size, false), ANY, &mut scratch);
