@@ -39,6 +39,9 @@ To make it
 To check it
   cargo xtask test [--quick]      Everything; --quick leaves out Chromium and the window
   cargo xtask bench               How fast and how large it is, and the machine's name
+  cargo xtask bench sheets        How few sheets the layouts take, and how fast: [--instances FILE] [--seconds S]
+                                  [--turn yes|no] [--layouts FILE] [--seed N] [--runs N]
+                                  [--only classes|drawn|speed|library|browser]
   cargo xtask check-android       Whether it would compile for a phone
 
 What a command needs and this machine lacks is installed first, after saying what and why.";
@@ -70,6 +73,7 @@ fn obey(words: &[&str]) -> Result<(), Halt> {
         ["test"] => test::test(false),
         ["test", "--quick"] => test::test(true),
         ["bench"] => bench::bench(),
+        ["bench", "sheets", ref options @ ..] => bench::sheets::sheets(options),
         ["check-android"] => android::check(),
         [command, ..] if !HELP.contains(&format!("cargo xtask {command} ")) => {
             Err(Halt::UnknownCommand(command.to_owned()))

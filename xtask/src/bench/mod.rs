@@ -1,5 +1,7 @@
 //! `cargo xtask bench`: the figures this project holds itself to, with the machine they were taken on.
 
+pub(crate) mod sheets;
+
 use crate::display::Hidden;
 use crate::halt::{AtFile, Halt};
 use crate::{call, prepared, tree, web, window};
