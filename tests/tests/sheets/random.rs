@@ -37,8 +37,15 @@ fn fault(job: &Job, seed: u64) -> Option<String> {
     None
 }
 
-/// The job with as little in it as still goes wrong.
+/// What goes wrong, without the numbers.
+fn kind(fault: &str) -> String {
+    fault.lines().next().unwrap_or_default().chars().filter(|letter| !letter.is_ascii_digit()).collect()
+}
+
+/// The job with as little in it as still goes wrong in the same way.
 fn smaller(mut job: Job, seed: u64) -> Job {
+    let wrong = fault(&job, seed).map(|fault| kind(&fault));
+    let still_wrong = |job: &Job| fault(job, seed).map(|fault| kind(&fault)) == wrong;
     loop {
         let without = |at: usize| {
             let mut less = job.clone();
@@ -52,7 +59,7 @@ fn smaller(mut job: Job, seed: u64) -> Job {
             }
             less
         };
-        let still = (0..job.parts.len() + job.stock.len()).map(without).find(|less| fault(less, seed).is_some());
+        let still = (0..job.parts.len() + job.stock.len()).map(without).find(still_wrong);
         match still {
             Some(less) => job = less,
             None => return job,
