@@ -88,11 +88,11 @@ fn search(task: &Task, weights: Weights, tree: &Tree, board: usize, kind: usize)
 /// What a part would waste there; `None` where it does not fit.
 #[expect(clippy::float_arithmetic, clippy::cast_precision_loss, reason = "an estimate to choose by")]
 fn waste(slot: &Slot, size: Size, weights: Weights) -> Option<f32> {
-    let along = usize::from(slot.axis);
-    let (long, across) = (size[along], size[1 - along]);
-    if long > slot.spare || across > slot.across_room || (slot.exact && across != slot.across) {
+    if !slot.takes(size) {
         return None;
     }
+    let along = usize::from(slot.axis);
+    let (long, across) = (size[along], size[1 - along]);
     let gap = (slot.spare - long) as f32;
     let narrower = slot.across - across;
     // Beside a narrower part some of the row is free; beside a wider one, some of what was there.

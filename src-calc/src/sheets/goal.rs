@@ -1,6 +1,7 @@
 //! What the search is after: first fewer or cheaper sheets, then a larger offcut, then fewer settings of the fence.
 
-use super::hunt::{Hand, Hunt, Open};
+use super::hunt::{Hunt, Open};
+use super::lay::Hand;
 use super::slicing::{PART, Tree};
 use super::worth::Worth;
 

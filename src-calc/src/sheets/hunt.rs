@@ -3,7 +3,8 @@
 use super::bound;
 use super::fits::{Fits, Weights};
 use super::goal::Goal;
-use super::slicing::{NONE, Node, PART, Scratch, Tree};
+use super::lay::Hand;
+use super::slicing::{PART, Scratch, Tree};
 use super::task::Task;
 use super::worth::{Worth, worth};
 use fastrand::Rng;
@@ -48,8 +49,8 @@ pub(super) struct Hunt {
     pub(super) may_add: bool,
     pub(super) rng: Rng,
     pub(super) scratch: Scratch,
-    fits: Fits,
-    weights: Weights,
+    pub(super) fits: Fits,
+    pub(super) weights: Weights,
     next_mark: u32,
     saved: Vec<Open>,
     saved_places: Vec<usize>,
@@ -59,15 +60,6 @@ pub(super) struct Hunt {
     gone: Vec<bool>,
     /// The mean area of a piece.
     pub(super) mean_area: i64,
-}
-
-/// How a part is put down.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Hand {
-    /// At the best place.
-    Steady,
-    /// Nearly: now and then past a good place, and able to take it back.
-    Loose,
 }
 
 impl Hunt {
@@ -116,7 +108,7 @@ impl Hunt {
     }
 
     /// A tree has changed.
-    fn mark(&mut self, at: usize) {
+    pub(super) fn mark(&mut self, at: usize) {
         self.next_mark += 1;
         self.sheets[at].tree.mark = self.next_mark;
     }
@@ -188,104 +180,8 @@ impl Hunt {
         self.begin_next_goal();
     }
 
-    /// Puts a piece on a sheet, on a new one where it must be and may be.
-    pub(super) fn put(&mut self, item: u32, hand: Hand) -> bool {
-        let Some((at, slot, turned)) = self.place_among(item, hand).or_else(|| self.place_anew(item, hand)) else {
-            return false;
-        };
-        if hand == Hand::Loose {
-            self.save(at);
-        }
-        let size = self.task.kinds[self.kind(item)].size;
-        let size = if turned { [size[1], size[0]] } else { size };
-        let rules = self.task.rules;
-        let open = &mut self.sheets[at];
-        if open.tree.is_empty() {
-            self.cost += self.task.boards[open.board].cost;
-        }
-        let slot = open.tree.slots[usize::from(slot)];
-        open.tree.insert(slot, Node::part(item, size, turned), rules, &mut self.scratch);
-        self.mark(at);
-        true
-    }
-
-    /// The best place on a sheet that is begun: which sheet, which slot, and whether turned.
-    #[expect(clippy::float_arithmetic, reason = "an estimate to choose by")]
-    fn place_among(&mut self, item: u32, hand: Hand) -> Option<(usize, u16, bool)> {
-        /// How often a place is passed by, of 256.
-        const BLINKS: u8 = 5;
-        let kind = self.kind(item);
-        let mut best = None;
-        let mut least = f32::INFINITY;
-        for (at, open) in self.sheets.iter().enumerate() {
-            if open.tree.is_empty() {
-                continue;
-            }
-            let fit = self.fits.best(&self.task, self.weights, (at, &open.tree, open.board), kind);
-            let mut waste = fit.waste;
-            if !waste.is_finite() {
-                continue;
-            }
-            if hand == Hand::Loose {
-                if self.rng.u8(..) < BLINKS {
-                    continue;
-                }
-                waste *= 0.95 + 0.1 * self.rng.f32();
-            }
-            if waste < least {
-                least = waste;
-                best = Some((at, fit.slot, fit.turned));
-            }
-        }
-        best
-    }
-
-    /// A place on a sheet that is still whole: the cheapest for its area, or any that may be begun.
-    fn place_anew(&mut self, item: u32, hand: Hand) -> Option<(usize, u16, bool)> {
-        let kind = self.kind(item);
-        let mut choice = None;
-        let mut least = i128::MAX;
-        for (nth, board) in self.task.boards.iter().enumerate() {
-            let [straight, turned] = self.task.ways(kind, nth);
-            if !(straight || turned) || self.cost.saturating_add(board.cost) > self.budget {
-                continue;
-            }
-            // What is free comes first, the smallest of it before the others.
-            let rank = match hand {
-                Hand::Loose => self.rng.u32(..).into(),
-                Hand::Steady if board.cost == 0 => i128::from(board.area()) - i128::from(i64::MAX),
-                Hand::Steady => i128::from(board.cost) * i128::from(i64::MAX) / i128::from(board.area().max(1)),
-            };
-            if rank < least {
-                let mut used = 0;
-                let mut empty = None;
-                for (at, open) in self.sheets.iter().enumerate().filter(|(_, open)| open.board == nth) {
-                    used += 1;
-                    let fits = open.tree.slots.first().is_some_and(|slot| slot.node == NONE)
-                        && self.fits.best(&self.task, self.weights, (at, &open.tree, nth), kind).waste.is_finite();
-                    empty = empty.or(fits.then_some(at));
-                }
-                if empty.is_some() || (self.may_add && used < board.count) {
-                    least = rank;
-                    choice = Some((nth, empty));
-                }
-            }
-        }
-        let (board, empty) = choice?;
-        let at = empty.unwrap_or_else(|| {
-            let of = &self.task.boards[board];
-            let tree = Tree::new(of.size, self.task.has_strips(of), self.task.rules, &mut self.scratch);
-            self.sheets.push(Open { board, tree });
-            let at = self.sheets.len() - 1;
-            self.mark(at);
-            at
-        });
-        let fit = self.fits.best(&self.task, self.weights, (at, &self.sheets[at].tree, board), kind);
-        fit.waste.is_finite().then_some((at, fit.slot, fit.turned))
-    }
-
     /// Remembers a sheet as it was before this try.
-    fn save(&mut self, at: usize) {
+    pub(super) fn save(&mut self, at: usize) {
         let count = self.saved_places.len();
         if self.saved_places.contains(&at) {
             return;

@@ -7,7 +7,7 @@
 //! # Method
 //! A sheet is a tree of cuts whose waste is not decided before it is needed (`slicing`). A try takes some parts off one to
 //! three sheets and lays them anew, with those that are on no sheet yet, large ones first and each where it wastes least
-//! (`hunt`, `fits`). The sheets may cost less than those of the best layout so far, so that a layout on which every part
+//! (`hunt`, `lay`, `fits`). The sheets may cost less than those of the best layout so far, so that a layout on which every part
 //! finds a place is better; until then the area of what has no place is the measure, and a try that makes it larger is
 //! accepted now and then, more seldom as the search cools down (`goal`). Such a search with a goal is due to J. Gardeyn and
 //! T. Wauters (*A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with guillotine
@@ -24,6 +24,7 @@ mod goal;
 mod graft;
 mod hunt;
 mod job;
+mod lay;
 mod layout;
 mod linear;
 mod order;

@@ -80,6 +80,15 @@ pub(super) struct Slot {
     pub(super) across_room: i32,
 }
 
+impl Slot {
+    /// Whether a part of that size has room there.
+    pub(super) fn takes(&self, size: Size) -> bool {
+        let (along, across) = axes(self.axis);
+        let (long, wide) = (size[along], size[across]);
+        long <= self.spare && wide <= self.across_room && (!self.exact || wide == self.across)
+    }
+}
+
 /// The parts on one sheet.
 #[derive(Clone, Debug)]
 pub(super) struct Tree {

@@ -77,10 +77,7 @@ proptest! {
         let mut picks = picks.iter();
         for (item, (length, width)) in (0_u32..).zip(sizes) {
             let size = [length, width];
-            let open: Vec<Slot> = tree.slots.iter().copied().filter(|slot| {
-                let along = usize::from(slot.axis);
-                size[along] <= slot.spare && size[1 - along] <= slot.across_room && (!slot.exact || size[1 - along] == slot.across)
-            }).collect();
+            let open: Vec<Slot> = tree.slots.iter().copied().filter(|slot| slot.takes(size)).collect();
             if open.is_empty() {
                 continue;
             }
