@@ -1,6 +1,7 @@
 //! What is wrong with an input, and what would be accepted.
 
 use crate::measure::{Length, LengthError, Quantity, ReadError, Reading};
+use crate::sheets::JobError;
 use serde::{Serialize, Serializer, ser::SerializeMap};
 
 /// Why one input cannot be used. `Display` is the sentence put beside the field.
@@ -34,6 +35,9 @@ pub enum Problem {
         /// The reason, a clause without a full stop.
         why: &'static str,
     },
+    /// Parts cannot be laid on sheets as they are.
+    #[error("{0}")]
+    Sheets(#[from] JobError),
     /// The inputs contradict each other.
     #[error("{why}")]
     Clash {

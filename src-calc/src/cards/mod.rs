@@ -14,6 +14,7 @@ pub mod hanging;
 pub mod hole_rows;
 pub mod joints;
 pub mod materials;
+pub mod sheet_layout;
 pub mod shelf;
 pub mod spacing;
 pub mod wall_cleat;
@@ -53,6 +54,7 @@ pub const CARDS: &[Card] = &[
     clothes_rail::CARD,
     spacing::CARD,
     wood_movement::CARD,
+    sheet_layout::CARD,
     bevelled_strips::CARD,
     angles::CARD,
     groove::CARD,

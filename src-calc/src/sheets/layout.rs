@@ -1,10 +1,10 @@
 //! What comes out: parts at their places, what is left over, and the order of cuts.
 
 use crate::measure::{Length, Ratio};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// A rectangle on a sheet. `x` runs along the sheet's length and `y` along its width, from one corner of the whole sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Area {
     /// From the corner, along the sheet.
     pub x: Length,
@@ -17,7 +17,7 @@ pub struct Area {
 }
 
 /// A part at its place.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Placed {
     /// Which of the job's parts.
     pub part: usize,
@@ -30,7 +30,7 @@ pub struct Placed {
 }
 
 /// A rectangle that is left over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Left {
     /// Where it lies.
     pub area: Area,
@@ -39,7 +39,7 @@ pub struct Left {
 }
 
 /// One sheet, cut up.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Sheet {
     /// Which of the job's stock.
     pub stock: usize,
@@ -54,7 +54,7 @@ pub struct Sheet {
 }
 
 /// Why a part is not on any sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, thiserror::Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, thiserror::Error)]
 #[serde(rename_all = "snake_case")]
 pub enum Unfit {
     /// No stock has its name.
@@ -75,7 +75,7 @@ pub enum Unfit {
 }
 
 /// A part that is not on any sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Unplaced {
     /// Which of the job's parts.
     pub part: usize,
@@ -86,7 +86,7 @@ pub struct Unplaced {
 }
 
 /// Which way a cut runs: along the sheet's length or across it, whatever piece of it is being cut.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Way {
     /// Along the length of the sheet.
@@ -96,7 +96,7 @@ pub enum Way {
 }
 
 /// What a piece is once it lies beside the saw.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Becomes {
     /// A finished part of the job, and which of its pieces.
@@ -115,7 +115,7 @@ pub enum Becomes {
 }
 
 /// A piece that a cut makes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Piece {
     /// Its number, counted through the whole list. The sheets come first, in their order, from nought.
     pub id: u32,
@@ -126,7 +126,7 @@ pub struct Piece {
 }
 
 /// One cut: a piece goes in, the one against the fence and the one that falls off come out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Cut {
     /// Which sheet, in the order of the layout.
     pub sheet: usize,
@@ -148,7 +148,7 @@ pub struct Cut {
 }
 
 /// Cuts that are made one after another without moving the fence.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Setting {
     /// Which way.
     pub way: Way,
@@ -159,7 +159,7 @@ pub struct Setting {
 }
 
 /// Everything about one way of cutting a job.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Layout {
     /// One for each sheet that is used, in the order in which the stock is listed.
     pub sheets: Vec<Sheet>,
