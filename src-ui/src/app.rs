@@ -71,7 +71,11 @@ fn use_field_focus() -> bool {
         use_effect_with((), move |()| {
             let document = web_sys::window().and_then(|window| window.document());
             let heard = document.map(|document| {
-                let here = || focused().is_some_and(|element| element.has_attribute("data-takes"));
+                let here = || {
+                    focused().is_some_and(|element| {
+                        element.get_attribute("data-takes").is_some_and(|takes| takes != "words")
+                    })
+                };
                 // While a button is pressed nothing may move from under it, or the press would miss: the pad goes
                 // only when pointer and click are done.
                 let pressed = Rc::new(Cell::new(false));

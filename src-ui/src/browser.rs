@@ -85,6 +85,11 @@ impl Drop for AfterPaint {
     }
 }
 
+/// Milliseconds since the page began, finer than a frame.
+pub fn now_ms() -> f64 {
+    web_sys::window().and_then(|window| window.performance()).map_or(0.0, |clock| clock.now())
+}
+
 /// Whether a media query holds now.
 pub fn media(query: &str) -> bool {
     web_sys::window().and_then(|window| window.match_media(query).ok().flatten()).is_some_and(|list| list.matches())

@@ -75,3 +75,14 @@ pad-next = Next
 rounding-nearest = Nearest mark
 rounding-not-over = Not over
 rounding-not-under = Not under
+
+search-on = Looking for a better one: { $percent } %
+search-stopped = Stopped at { $percent } %
+search-done = Looked through to the end
+search-held = Sawing has begun: this layout stays
+search-stop = Stop
+search-go-on = Go on
+file-stays-here = The file is read here and goes nowhere.
+file-read = { $name } is read. Undo brings back what stood here before.
+file-not-read = { $name } cannot be read. A text file in UTF-8 of at most 300 KB is wanted.
+take-out = Take { $what } out

@@ -14,6 +14,7 @@ mod hanging;
 mod hole_rows;
 mod joints;
 mod materials;
+mod sheet_layout;
 mod shelf;
 mod spacing;
 mod wall_cleat;
@@ -21,9 +22,10 @@ mod wood_movement;
 
 use crate::settings::Settings;
 use crate::show::Show;
-use crate::widgets::card_state::{Held, open};
+use crate::widgets::card_state::{Held, Seeks, open};
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::Reply;
+use crate::widgets::searching::Seeker;
 use crate::words::say;
 use scantling::caution::Caution;
 use scantling::problem::Problems;
@@ -93,14 +95,34 @@ pub trait CardView: Sized + 'static {
     fn start(_settings: &Settings) -> Self::Inputs {
         Self::Inputs::default()
     }
+    /// What the card goes back to: the start, but for what was put by.
+    fn demo(_now: &Self::Inputs, settings: &Settings) -> Self::Inputs {
+        Self::start(settings)
+    }
     /// Puts the shop's measurements where the maker left them to the settings.
     fn prepare(_inputs: &mut Self::Inputs, _settings: &Settings) {}
+    /// Whether the answer to these takes too long to be worked out at every key; by the answer before.
+    fn is_heavy(_inputs: &Self::Inputs, _before: &Self::Answer) -> bool {
+        false
+    }
     /// The fields, in the order in which a person measures.
     fn fields(fields: &Fields<Self>) -> Html;
     /// The picture, to scale, computed from the answer.
     fn picture(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> Html;
     /// The answer in lines.
     fn reply(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> Reply;
+    /// What is too large for the picture and no figure: it stands below the actions, and with `at_saw` at the saw.
+    fn more(_fields: &Fields<Self>, _show: Show, _at_saw: bool) -> Html {
+        Html::default()
+    }
+    /// How looking for a better answer stands; nothing where the answer is the only one.
+    fn seeks(_inputs: &Self::Inputs, _answer: &Self::Answer) -> Option<Seeks> {
+        None
+    }
+    /// What goes on looking for a better answer while the card is open.
+    fn seek(_inputs: &Self::Inputs, _answer: &Self::Answer) -> Option<Box<dyn Seeker<Self>>> {
+        None
+    }
     /// What the last answer was for, in a few words, as shown on the bench.
     fn given(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> AttrValue;
     /// How the answer came about.
@@ -145,6 +167,7 @@ pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<clothes_rail::ClothesRail>(),
     CardEntry::of::<spacing::Spacing>(),
     CardEntry::of::<wood_movement::WoodMovement>(),
+    CardEntry::of::<sheet_layout::SheetLayout>(),
     CardEntry::of::<bevelled_strips::BevelledStrips>(),
     CardEntry::of::<angles::Angles>(),
     CardEntry::of::<groove::Groove>(),

@@ -15,6 +15,8 @@ pub struct AtSawProps {
     pub title: AttrValue,
     /// What is shown.
     pub reply: Reply,
+    /// What else is wanted there, such as an order of cuts.
+    pub more: Html,
     /// Closed again.
     pub onclose: Callback<()>,
 }
@@ -75,6 +77,7 @@ pub fn AtSaw(props: &AtSawProps) -> Html {
                     </p>
                 }) }
                 if let Some(judged) = &props.reply.verdict { { verdict(judged) } }
+                { props.more.clone() }
                 { for props.reply.groups.iter().map(super::reply::group) }
             </div>
         </Over>

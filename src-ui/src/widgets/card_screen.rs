@@ -6,7 +6,8 @@ use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
 use super::reply::Reply;
-use super::settled::{Part, Settled};
+use super::searching::Searching;
+use super::settled::{Edits, Part, Settled};
 use super::tape_list::{TapePage, TapeUse};
 use crate::browser::{AfterPaint, Later, Listener, focus_next_field};
 use crate::cards::CardEntry;
@@ -54,7 +55,7 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
         Rc::new(move || {
             let Some(held) = waiting.borrow_mut().take() else { return };
             let Some(text) = held.text() else { return };
-            if let (true, Some(reply)) = (held.problems().is_empty(), held.reply(show)) {
+            if let (true, Some(reply)) = (held.problems().is_empty() && !held.is_pending(), held.reply(show)) {
                 let lines = reply.main_lengths().into_iter().map(|(line, length)| (line.to_string(), length));
                 let mut tape = Tape::of(&host.kept);
                 tape.record(slug, lines.collect());
@@ -104,17 +105,18 @@ enum Page {
     Hold,
 }
 
-fn page_over(
-    page: &Page,
-    slug: &'static str,
-    title: &AttrValue,
+/// What stands on a page over the card.
+struct Shown<'a> {
+    title: &'a AttrValue,
     reply: Reply,
-    host: &Host,
+    more: Html,
     show: Show,
-    onclose: Callback<()>,
-) -> Html {
+}
+
+fn page_over(page: &Page, slug: &'static str, shown: Shown<'_>, host: &Host, onclose: Callback<()>) -> Html {
+    let Shown { title, reply, more, show } = shown;
     let purpose = match page {
-        Page::Saw => return html! { <AtSaw {title} {reply} {onclose} /> },
+        Page::Saw => return html! { <AtSaw title={title.clone()} {reply} {more} {onclose} /> },
         Page::Paste(label, onpaste) => TapeUse::Paste(label.clone(), onpaste.clone()),
         Page::Hold => TapeUse::Hold(slug, reply.lengths()),
     };
@@ -152,6 +154,13 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
     }
     use_keeping(slug, &props.host, &state);
+    {
+        let (state, held) = (state.dispatcher(), state.held.clone());
+        use_effect(move || {
+            let later = held.is_pending().then(|| Later::after(REST_MS, move || state.dispatch(Change::Rest)));
+            move || drop(later)
+        });
+    }
     let over = use_state(|| None::<Page>);
     let painted = use_first_paint();
 
@@ -165,6 +174,11 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         Callback::from(move |(label, onpaste)| over.set(Some(Page::Paste(label, onpaste))))
     };
     let tools = FieldTools::new(slug, &state, props.host.pad, ontape);
+    let edits = Edits { slug, dispatcher: state.dispatcher(), settings: state.settings().clone() };
+    let onbetter = {
+        let state = state.dispatcher();
+        Callback::from(move |(of, better)| state.dispatch(Change::Better(of, better)))
+    };
     let title = title();
     let next_on_enter = Callback::from(|event: KeyboardEvent| {
         let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
@@ -193,13 +207,14 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             <h2 class="unseen" id={format!("{}-title", slug)}>{ &title }</h2>
             <div class="card-top">
                 <div class="picture" data-stale={state.is_stale().to_string()}>
-                    <Settled held={state.held.clone()} {show} part={Part::Picture} />
+                    <Settled held={state.held.clone()} {show} part={Part::Picture} edits={edits.clone()} />
                 </div>
                 if let Some(reply) = &reply {
                     <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={open_page(|| Page::Saw)} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
                 }
+                <Searching held={state.held.clone()} {onbetter} waits={over.is_some()} />
             </div>
             <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={next_on_enter}
                 onsubmit={|event: SubmitEvent| event.prevent_default()}>
@@ -210,14 +225,19 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
-                <Settled held={state.held.clone()} {show} part={Part::Below} />
+                <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />
             </div>
             { for over.as_ref().map(|page| {
                 let onclose = {
                     let over = over.clone();
                     Callback::from(move |()| over.set(None))
                 };
-                page_over(page, slug, &title, reply.unwrap_or_default(), &props.host, show, onclose)
+                let more = match page {
+                    Page::Saw => state.held.more(edits.tools(state.held.clone()), show, true),
+                    _ => Html::default(),
+                };
+                let shown = Shown { title: &title, reply: reply.unwrap_or_default(), more, show };
+                page_over(page, slug, shown, &props.host, onclose)
             }) }
         </section>
     }

@@ -5,6 +5,7 @@
 
 use super::fields::{FieldTools, Fields};
 use super::reply::Reply;
+use super::searching::{Seek, Seeker, Sought};
 use crate::cards::CardView;
 use crate::settings::Settings;
 use crate::show::Show;
@@ -26,12 +27,14 @@ pub type Apply = Box<dyn FnOnce(&mut dyn Any, &Settings)>;
 
 /// A card's inputs with their answer, whatever card it is. Never changed: an edit makes another one.
 pub trait Held {
-    /// The same after an edit; nothing when the edit changed nothing.
-    fn edited(&self, apply: Apply, settings: &Settings) -> Option<Rc<dyn Held>>;
+    /// The same after an edit; nothing when the edit changed nothing. An answer that takes long may wait for the next.
+    fn edited(&self, apply: Apply, settings: &Settings, waits: bool) -> Option<Rc<dyn Held>>;
     /// The same inputs under other settings.
     fn solved(&self, settings: &Settings) -> Rc<dyn Held>;
     /// The demo, with the last good answer still at hand.
     fn demo(&self, settings: &Settings) -> Rc<dyn Held>;
+    /// Whether the answer is still that of earlier inputs, and to be worked out once typing rests.
+    fn is_pending(&self) -> bool;
     /// What is wrong with the inputs as they are; empty when the answer is theirs.
     fn problems(&self) -> &Problems;
     /// The last good answer in lines; nothing when there never was one.
@@ -46,8 +49,25 @@ pub trait Held {
     fn cautions_first(&self) -> bool;
     /// The fields.
     fn fields(&self, tools: FieldTools) -> Html;
+    /// What stands between the actions and the figures, such as large pictures; `at_saw` for what stands at the saw.
+    fn more(&self, tools: FieldTools, show: Show, at_saw: bool) -> Html;
+    /// How looking for a better answer stands; nothing for cards whose answer is the only one.
+    fn seeks(&self) -> Option<Seeks>;
+    /// What looks for a better answer; nothing when there is none to be found, or none is wanted.
+    fn seek(&self) -> Option<Box<dyn Seek>>;
     /// The inputs, as text to keep.
     fn text(&self) -> Option<String>;
+}
+
+/// How looking for a better answer stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Seeks {
+    /// There may be one.
+    On,
+    /// There is none.
+    Done,
+    /// The answer is in use and has to stay.
+    Held,
 }
 
 /// [`Held`] for one card.
@@ -57,6 +77,8 @@ struct Of<C: CardView> {
     /// The last good answer, and the inputs with the settings filled in that it was asked for.
     answered: Option<Rc<(C::Inputs, C::Answer)>>,
     problems: Problems,
+    /// Whether the answer is still to be worked out.
+    pending: bool,
 }
 
 impl<C: CardView> Of<C> {
@@ -68,15 +90,26 @@ impl<C: CardView> Of<C> {
             Ok(answer) => (Some(Rc::new((prepared, answer))), Problems::default()),
             Err(problems) => (before, problems),
         };
-        Rc::new(Self { inputs, answered, problems })
+        Rc::new(Self { inputs, answered, problems, pending: false })
     }
 }
 
 impl<C: CardView> Held for Of<C> {
-    fn edited(&self, apply: Apply, settings: &Settings) -> Option<Rc<dyn Held>> {
+    fn edited(&self, apply: Apply, settings: &Settings, waits: bool) -> Option<Rc<dyn Held>> {
         let mut inputs = self.inputs.clone();
         apply(&mut inputs, settings);
-        (inputs != self.inputs).then(|| Self::solve(inputs, self.answered.clone(), settings))
+        if inputs == self.inputs {
+            return None;
+        }
+        // Keys follow each other faster than a heavy answer: it waits for the last one.
+        let heavy = self.answered.as_deref().is_some_and(|(_, before)| C::is_heavy(&inputs, before));
+        Some(match &self.answered {
+            Some(_) if heavy && waits => {
+                let (answered, problems) = (self.answered.clone(), Problems::default());
+                Rc::new(Self { inputs, answered, problems, pending: true })
+            }
+            answered => Self::solve(inputs, answered.clone(), settings),
+        })
     }
 
     fn solved(&self, settings: &Settings) -> Rc<dyn Held> {
@@ -84,7 +117,11 @@ impl<C: CardView> Held for Of<C> {
     }
 
     fn demo(&self, settings: &Settings) -> Rc<dyn Held> {
-        Self::solve(C::start(settings), self.answered.clone(), settings)
+        Self::solve(C::demo(&self.inputs, settings), self.answered.clone(), settings)
+    }
+
+    fn is_pending(&self) -> bool {
+        self.pending
     }
 
     fn problems(&self) -> &Problems {
@@ -119,8 +156,48 @@ impl<C: CardView> Held for Of<C> {
         C::fields(&Fields::new(tools, &self.inputs, self.answered.clone()))
     }
 
+    fn more(&self, tools: FieldTools, show: Show, at_saw: bool) -> Html {
+        C::more(&Fields::new(tools, &self.inputs, self.answered.clone()), show, at_saw)
+    }
+
+    fn seeks(&self) -> Option<Seeks> {
+        let (_, answer) = self.answered.as_deref()?;
+        C::seeks(&self.inputs, answer)
+    }
+
+    fn seek(&self) -> Option<Box<dyn Seek>> {
+        let answered = self.answered.clone().filter(|_| self.problems.is_empty() && !self.pending)?;
+        let seeker = C::seek(&self.inputs, &answered.1)?;
+        Some(Box::new(SeekOf::<C> { seeker, inputs: self.inputs.clone(), answered }))
+    }
+
     fn text(&self) -> Option<String> {
         serde_json::to_string(&self.inputs).ok()
+    }
+}
+
+/// [`Seek`] for one card.
+struct SeekOf<C: CardView> {
+    seeker: Box<dyn Seeker<C>>,
+    inputs: C::Inputs,
+    answered: Rc<(C::Inputs, C::Answer)>,
+}
+
+impl<C: CardView> Seek for SeekOf<C> {
+    fn step(&mut self, tries: u32) {
+        self.seeker.step(tries);
+    }
+
+    fn sought(&self) -> Sought {
+        self.seeker.sought()
+    }
+
+    fn better(&mut self) -> Option<Rc<dyn Held>> {
+        let mut prepared = self.answered.0.clone();
+        let answer = self.seeker.better(&mut self.inputs, &mut prepared, &self.answered.1)?;
+        self.answered = Rc::new((prepared, answer));
+        let (inputs, answered) = (self.inputs.clone(), Some(self.answered.clone()));
+        Some(Rc::new(Of::<C> { inputs, answered, problems: Problems::default(), pending: false }))
     }
 }
 
@@ -140,7 +217,7 @@ pub struct CardState {
 
 /// What can happen to a card.
 pub enum Change {
-    /// A field was edited. Edits of one field in a row are undone as one.
+    /// A field was edited. Edits of one field in a row are undone as one; one of no field stands by itself.
     Edit(&'static str, Apply),
     /// Back to before the last edit.
     Undo,
@@ -148,6 +225,10 @@ pub enum Change {
     Demo,
     /// The settings changed.
     Settings(Rc<Settings>),
+    /// Typing rests: the answer that waited for that is worked out.
+    Rest,
+    /// For the first of these the second was found. Undo knows nothing of it.
+    Better(Rc<dyn Held>, Rc<dyn Held>),
 }
 
 impl CardState {
@@ -180,8 +261,8 @@ impl Reducible for CardState {
         let mut settings = self.settings.clone();
         let held = match change {
             Change::Edit(field, apply) => {
-                let Some(held) = self.held.edited(apply, &settings) else { return self };
-                if past.last().is_none_or(|(last, _)| *last != field) {
+                let Some(held) = self.held.edited(apply, &settings, !field.is_empty()) else { return self };
+                if field.is_empty() || past.last().is_none_or(|(last, _)| *last != field) {
                     past.push((field, self.held.clone()));
                     let excess = past.len().saturating_sub(UNDO_DEPTH);
                     past.drain(..excess);
@@ -195,6 +276,19 @@ impl Reducible for CardState {
             Change::Demo => {
                 past.push((DEMO, self.held.clone()));
                 self.held.demo(&settings)
+            }
+            Change::Better(of, better) => {
+                // What was found for inputs that are gone by now is of no use.
+                if !Rc::ptr_eq(&of, &self.held) {
+                    return self;
+                }
+                better
+            }
+            Change::Rest => {
+                if !self.held.is_pending() {
+                    return self;
+                }
+                self.held.solved(&settings)
             }
             Change::Settings(next) => {
                 if next == settings {

@@ -1,5 +1,7 @@
 //! What a card's file writes its fields with: one call a field, the id being also the key of the label.
 
+mod acts;
+
 use super::card_state::{CardState, Change, Held};
 use super::choice::Choice;
 use super::text_field::{Note, Takes, TextField};
@@ -46,6 +48,17 @@ impl FieldTools {
             pad,
             ontape,
         }
+    }
+
+    /// The tools for what edits the inputs without a field.
+    pub fn without_fields(
+        slug: &'static str,
+        held: Rc<dyn Held>,
+        dispatcher: UseReducerDispatcher<CardState>,
+        settings: Rc<Settings>,
+    ) -> Self {
+        let stale = !held.problems().is_empty();
+        Self { slug, held, dispatcher, settings, stale, pad: false, ontape: Callback::noop() }
     }
 
     /// A callback that edits the inputs. It holds nothing that ages: what it needs of the settings it is handed when it
@@ -246,6 +259,11 @@ impl<C: CardView> Fields<C> {
     /// The last good answer.
     pub fn answer(&self) -> Option<&C::Answer> {
         self.answered.as_deref().map(|(_, answer)| answer)
+    }
+
+    /// The same with the inputs that it was asked for, to be shared.
+    pub fn answered(&self) -> Option<Rc<(C::Inputs, C::Answer)>> {
+        self.answered.clone()
     }
 
     /// The settings in use.

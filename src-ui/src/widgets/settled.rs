@@ -1,11 +1,13 @@
 //! What may come a frame after the answer: the picture, and all that stands below the fields. So a key is answered as
 //! soon as the figures can be painted, also on a slow phone.
 
-use super::card_state::Held;
+use super::card_state::{CardState, Held};
 use super::cautions::cautions;
+use super::fields::FieldTools;
 use super::reply::group;
 use super::working::WorkingFold;
 use crate::browser::AfterPaint;
+use crate::settings::Settings;
 use crate::show::Show;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -30,6 +32,26 @@ pub struct SettledProps {
     pub show: Show,
     /// Which part of it.
     pub part: Part,
+    /// For what can be done below the fields.
+    pub edits: Edits,
+}
+
+/// How the inputs are edited from below the fields.
+#[derive(Clone)]
+pub struct Edits {
+    /// Which card.
+    pub slug: &'static str,
+    /// Where an edit goes.
+    pub dispatcher: UseReducerDispatcher<CardState>,
+    /// The settings in use.
+    pub settings: Rc<Settings>,
+}
+
+impl Edits {
+    /// The tools for a card as it is.
+    pub fn tools(&self, held: Rc<dyn Held>) -> FieldTools {
+        FieldTools::without_fields(self.slug, held, self.dispatcher.clone(), self.settings.clone())
+    }
 }
 
 /// The same card under the same settings looks the same.
@@ -79,16 +101,16 @@ impl Component for Settled {
     }
 
     fn view(&self, _: &Context<Self>) -> Html {
-        let Some(SettledProps { held, show, part }) = &self.shown else { return Html::default() };
+        let Some(SettledProps { held, show, part, edits }) = &self.shown else { return Html::default() };
         match part {
             Part::Picture => held.picture(*show).unwrap_or_default(),
-            Part::Below => below(held.as_ref(), *show),
+            Part::Below => below(held, *show, edits),
         }
     }
 }
 
 /// In one piece, so that nothing moves down a moment after it came.
-fn below(held: &dyn Held, show: Show) -> Html {
+fn below(held: &Rc<dyn Held>, show: Show, edits: &Edits) -> Html {
     let stale = !held.problems().is_empty();
     let (working, minded) = held.reasons().unzip();
     let minded = minded.map(cautions).unwrap_or_default();
@@ -96,6 +118,7 @@ fn below(held: &dyn Held, show: Show) -> Html {
     html! {
         <>
             { above }
+            { held.more(edits.tools(held.clone()), show, false) }
             <div class="groups" data-stale={stale.to_string()}>
                 { for held.reply(show).iter().flat_map(|reply| &reply.groups).map(group) }
             </div>

@@ -12,6 +12,8 @@ pub enum Takes {
     Range,
     /// Any other figure.
     Figure,
+    /// A few words: the pad has none.
+    Words,
 }
 
 /// The note under the field.
@@ -136,6 +138,7 @@ pub fn TextField(props: &TextFieldProps) -> Html {
         Takes::Length => "length",
         Takes::Range => "range",
         Takes::Figure => "figure",
+        Takes::Words => "words",
     };
     html! {
         <div class="text-field">

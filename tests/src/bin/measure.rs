@@ -7,6 +7,9 @@
 //! figure and not in the second. What a bare page with one field and one line of text takes, measured in the same way,
 //! stands beside them: nothing on this machine can be below it.
 //!
+//! **Frames** are the times from one animation callback to the next, while a list of 300 parts is searched for a better
+//! layout, the page is scrolled and a field is typed into.
+//!
 //! **Second start** is a new browser on the same profile, with the server gone and the page's network switched off; the
 //! clock is the page's own, from the start of its navigation to the painted answer.
 //!
@@ -35,6 +38,7 @@ fn main() -> Outcome {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
     runtime.block_on(async {
         keystrokes().await?;
+        frames().await?;
         second_start().await?;
         window().await
     })
@@ -99,6 +103,7 @@ const FIELDS: &[(&str, &str)] = &[
     ("clothes-rail-span", "900"),
     ("spacing-length", "864"),
     ("wood-movement-width", "300"),
+    ("sheet-layout-sheet-price", "64"),
     ("bevelled-strips-strip-width", "20"),
     ("angles-side", "400"),
     ("groove-distance", "10"),
@@ -154,6 +159,77 @@ async fn keys(shell: &Shell, page: &str) -> Outcome<Watched> {
     }
     shell.slow_down(1).await?;
     shell.ask("return window.watch", &[]).await
+}
+
+/// A hundred lines of three parts each, of sizes that lie well apart.
+fn long_list() -> String {
+    let line = |at: usize| format!("Part {at}, {} x {} x 3", 200 + at * 137 % 900, 90 + at * 71 % 400);
+    (0..100).map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// What a person does while it is searched.
+#[derive(Clone, Copy)]
+enum Doing {
+    Nothing,
+    Typing,
+    Scrolling,
+}
+
+/// Takes the time of every frame.
+const FRAMES: &str = "
+    window.frames_ms = [];
+    let last = performance.now();
+    const note = (now) => { window.frames_ms.push(now - last); last = now; requestAnimationFrame(note); };
+    requestAnimationFrame(note);";
+
+async fn frames() -> Outcome {
+    let shell = &mut Shell::open(Kind::Browser).await?;
+    shell.open_card("sheet-layout").await?;
+    let paste = "
+        const area = document.getElementById('sheet-layout-parts');
+        area.focus();
+        area.select();
+        document.execCommand('insertText', false, arguments[0]);";
+    shell.ask::<()>(paste, &[json!(long_list())]).await?;
+    let look = async || shell.card().await;
+    until("three hundred parts", look, |card| card.main.first().is_some_and(|first| first == "21 sheets")).await?;
+    shell.type_into("sheet-layout-sheet-price", "64").await?;
+    shell.slow_down(SLOWER).await?;
+    for (name, doing) in
+        [("nothing touched", Doing::Nothing), ("typed into", Doing::Typing), ("scrolled", Doing::Scrolling)]
+    {
+        shell.ask::<()>(FRAMES, &[]).await?;
+        for turn in 0..40 {
+            match doing {
+                Doing::Nothing => {}
+                Doing::Typing if turn % 2 == 0 => {
+                    shell.tool("Input.insertText", json!({ "text": "1" })).await.map(drop)?
+                }
+                Doing::Typing => {
+                    for kind in ["keyDown", "keyUp"] {
+                        let key = json!({ "type": kind, "key": "Backspace", "code": "Backspace", "windowsVirtualKeyCode": 8 });
+                        shell.tool("Input.dispatchKeyEvent", key).await?;
+                    }
+                }
+                Doing::Scrolling => {
+                    let by = if turn % 10 < 5 { 120 } else { -120 };
+                    let wheel = json!({ "type": "mouseWheel", "x": 180, "y": 500, "deltaX": 0, "deltaY": by });
+                    shell.tool("Input.dispatchMouseEvent", wheel).await?;
+                }
+            }
+            // Now and then a thought, so that the search goes on in between.
+            tokio::time::sleep(if turn % 8 == 7 { 8 * PACE } else { PACE }).await;
+        }
+        let times: Vec<f64> = shell.ask("return window.frames_ms.slice(1)", &[]).await?;
+        let times = in_order(times);
+        let name = |what: &str| {
+            format!("sheet-layout: frame, 300 parts searched, {name}, processor {SLOWER} times slower, {what}")
+        };
+        tell(&name("median"), percentile(&times, 50), "ms", None);
+        tell(&name("99th percentile"), percentile(&times, 99), "ms", Some(32.0));
+    }
+    shell.slow_down(1).await?;
+    shell.end().await
 }
 
 /// In every page before its own scripts: the time at which its first answer had been painted.

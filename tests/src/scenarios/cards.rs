@@ -144,6 +144,24 @@ pub const CASES: &[Case] = &[
         steps: Some(("wood-movement-width", "300.5", "299.5")),
     },
     Case {
+        slug: "sheet-layout",
+        // 4.530972 m² of parts on two sheets of 2.9768 m².
+        demo: &["2 sheets", "76.1 %"],
+        acts: &[
+            Type("sheet-layout-parts", "Strip 300 x 590 x 16"),
+            Type("sheet-layout-trim", "0"),
+            Type("sheet-layout-kerf", "3.2"),
+            Type("sheet-layout-least-offcut", "500"),
+        ],
+        // Two rows of eight strips; 16 · 0.3 · 0.59 / 2.9768.
+        answer: &["1 sheet", "95.1 %"],
+        inches: &["1 sheet", "95.1 %"],
+        source: "handbook Q-1: eight of 300 mm in a row of 2440 mm, with seven kerfs between them",
+        bad: ("sheet-layout-kerf", "21", "At most 20"),
+        enter: Some(("sheet-layout-sheet-length", "sheet-layout-sheet-width")),
+        steps: Some(("sheet-layout-sheet-length", "2440.5", "2439.5")),
+    },
+    Case {
         slug: "bevelled-strips",
         // kerf on the face 3.2/cos 30° = 3.695, walk at most 18·tan 30° = 10.39: (220 − 10.39 + 3.695)/48.695 = 4.4.
         demo: &["4 strips", "45 mm"],

@@ -11,6 +11,7 @@ mod origins;
 mod pictures;
 mod search;
 mod shared;
+mod sheet_layout;
 mod storage;
 mod touch;
 mod version;

@@ -28,6 +28,11 @@ fn wood_movement() -> Outcome {
 }
 
 #[test]
+fn sheet_layout() -> Outcome {
+    card("sheet-layout")
+}
+
+#[test]
 fn bevelled_strips() -> Outcome {
     card("bevelled-strips")
 }

@@ -12,6 +12,7 @@ mod hanging;
 mod hole_rows;
 mod joints;
 mod materials;
+mod sheet_layout;
 mod shelf;
 mod spacing;
 mod wall_cleat;

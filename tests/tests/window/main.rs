@@ -39,6 +39,11 @@ fn wood_movement() -> Outcome {
 }
 
 #[test]
+fn sheet_layout() -> Outcome {
+    card("sheet-layout")
+}
+
+#[test]
 fn bevelled_strips() -> Outcome {
     card("bevelled-strips")
 }

@@ -83,6 +83,9 @@ impl Default for Inputs {
             "Plinth 800 × 95 × 2",
             "Cleat 800 × 70 × 3 free",
             "Pot rack 620 × 180 × 2",
+            "Worktop 1200 × 420",
+            "Drawer side 400 × 140 × 8",
+            "Drawer front 390 × 160 × 4",
         ];
         Self {
             parts: parts.map(Reading::mm).to_vec(),

@@ -236,10 +236,11 @@ fn every_bad_field_has_its_own_problem() {
 #[test]
 fn the_demo_adds_up() {
     let answer = solved(&Inputs::default());
-    // 2·1.17·0.33 + 4·0.8·0.33 + 2·1.164·0.4115 + 2·0.8·0.095 + 3·0.8·0.07 + 2·0.62·0.18, by hand.
-    assert!((answer.figures.parts_m2 - 3.329_372).abs() < 1e-9, "{}", answer.figures.parts_m2);
-    assert_eq!((answer.sheets(), answer.bound, answer.figures.pieces), ((2, 0), 2, 15));
-    assert!((answer.figures.yield_percent - 100.0 * 3.329_372 / 5.9536).abs() < 1e-9);
+    // 2·1.17·0.33 + 4·0.8·0.33 + 2·1.164·0.4115 + 2·0.8·0.095 + 3·0.8·0.07 + 2·0.62·0.18
+    // + 1.2·0.42 + 8·0.4·0.14 + 4·0.39·0.16, by hand.
+    assert!((answer.figures.parts_m2 - 4.530_972).abs() < 1e-9, "{}", answer.figures.parts_m2);
+    assert_eq!((answer.sheets(), answer.bound, answer.figures.pieces), ((2, 0), 2, 28));
+    assert!((answer.figures.yield_percent - 100.0 * 4.530_972 / 5.9536).abs() < 1e-9);
     assert_eq!(answer.figures.cost.map(|cost| cost.to_string()).as_deref(), Some("129.00"));
     assert!(answer.marks.is_empty() && answer.left_out.is_empty());
     for step in answer.working.0 {

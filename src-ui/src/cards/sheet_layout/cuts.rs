@@ -1,0 +1,194 @@
+//! The order of cuts: for every setting of fence or stop, the cuts that are made with it, to be ticked off.
+
+use super::SheetLayout;
+use crate::show::{Show, draw, draw_other, plain};
+use crate::widgets::fields::Fields;
+use crate::widgets::fold::Fold;
+use crate::widgets::tick_list::{Tick, TickGroup};
+use crate::words::{say, say_with};
+use scantling::cards::sheet_layout::{Answer, Inputs};
+use scantling::sheets::{Area, Becomes, Cut, Piece, Setting, Way};
+use std::collections::BTreeMap;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// How pieces are called on the way: sheets by their place, rests by a number to be chalked on them.
+struct Names<'a> {
+    answer: &'a Answer,
+    rests: BTreeMap<u32, u32>,
+    show: Show,
+}
+
+impl<'a> Names<'a> {
+    fn of(answer: &'a Answer, show: Show) -> Self {
+        let mut rests = BTreeMap::new();
+        let cuts = answer.layout.settings.iter().flat_map(|setting| &setting.cuts);
+        for piece in cuts.flat_map(|cut| std::iter::once(&cut.keeps).chain(&cut.falls)) {
+            if piece.becomes == Becomes::Rest {
+                let next = u32::try_from(rests.len() + 1).unwrap_or(u32::MAX);
+                rests.insert(piece.id, next);
+            }
+        }
+        Self { answer, rests, show }
+    }
+
+    fn size(&self, area: &Area) -> String {
+        let sides = [area.length, area.width].map(|side| self.show.length(side));
+        plain(&crate::show::Shown::joined(sides, " × ").main)
+    }
+
+    /// What is cut.
+    fn cut(&self, cut: &Cut) -> AttrValue {
+        match self.rests.get(&cut.piece) {
+            Some(number) => say_with("sheet-layout-piece", [("number", (*number).into())]),
+            None => say_with("sheet-layout-sheet", [("number", u32::try_from(cut.sheet + 1).unwrap_or(0).into())]),
+        }
+    }
+
+    /// What a piece becomes, in words.
+    fn becomes(&self, piece: &Piece) -> AttrValue {
+        let size = self.size(&piece.area);
+        match piece.becomes {
+            Becomes::Part { part, .. } => {
+                let name = self.answer.parts.get(part).map(|part| part.name.as_str()).unwrap_or_default();
+                say_with("sheet-layout-becomes-part", [("name", name.into()), ("size", size.into())])
+            }
+            Becomes::Offcut => say_with("sheet-layout-becomes-offcut", [("size", size.into())]),
+            Becomes::Waste => say("sheet-layout-becomes-waste"),
+            Becomes::Rest => {
+                let number = self.rests.get(&piece.id).copied().unwrap_or(0);
+                say_with("sheet-layout-becomes-rest", [("number", number.into()), ("size", size.into())])
+            }
+        }
+    }
+
+    fn tick(&self, number: u32, cut: &Cut, done: bool) -> Tick {
+        let edge = say(match (cut.way, cut.from_far) {
+            (Way::Rip, false) => "sheet-layout-edge-lower",
+            (Way::Rip, true) => "sheet-layout-edge-upper",
+            (Way::Crosscut, false) => "sheet-layout-edge-left",
+            (Way::Crosscut, true) => "sheet-layout-edge-right",
+        });
+        let keeps = self.becomes(&cut.keeps);
+        let then = match &cut.falls {
+            Some(falls) => say_with(
+                "sheet-layout-cut-gives",
+                [
+                    ("edge", edge.as_str().into()),
+                    ("keeps", keeps.as_str().into()),
+                    ("falls", self.becomes(falls).as_str().into()),
+                ],
+            ),
+            None => {
+                say_with("sheet-layout-cut-last", [("edge", edge.as_str().into()), ("keeps", keeps.as_str().into())])
+            }
+        };
+        let what = if cut.trim {
+            say_with("sheet-layout-trimmed", [("what", self.cut(cut).as_str().into())])
+        } else {
+            self.cut(cut)
+        };
+        Tick { number, what, then, done }
+    }
+
+    fn title(&self, setting: &Setting) -> (Html, AttrValue) {
+        let fence = self.show.length(setting.fence);
+        let way = say(if setting.way == Way::Rip { "sheet-layout-rip-at" } else { "sheet-layout-crosscut-at" });
+        let name = format!("{way} {}", plain(&fence.main)).into();
+        let title = html! {
+            <>
+                { &way }{ " " }<span class="tick-figure">{ draw(&fence.main) }</span>
+                { " " }<span class="line-other">{ draw_other(&fence) }</span>
+            </>
+        };
+        (title, name)
+    }
+}
+
+#[derive(Properties)]
+pub(super) struct OrderProps {
+    answered: Rc<(Inputs, Answer)>,
+    /// The cuts that are done, and of which layout.
+    done: (Vec<u32>, String),
+    show: Show,
+    ontick: Callback<u32>,
+}
+
+/// The callback is made anew at every draw, but holds nothing that ages.
+impl PartialEq for OrderProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.answered, &other.answered) && self.done == other.done && self.show == other.show
+    }
+}
+
+/// The list, and how much of it is done.
+#[component]
+fn Order(props: &OrderProps) -> Html {
+    let (_, answer) = &*props.answered;
+    let names = Names::of(answer, props.show);
+    let (done, of) = &props.done;
+    let here: &[u32] = if *of == answer.layout_mark { done } else { &[] };
+    let mut number = 0_u32;
+    let mut group = |setting: &Setting| {
+        let from = number;
+        let ticks = setting.cuts.iter().map(|cut| {
+            let tick = names.tick(number, cut, here.contains(&number));
+            number += 1;
+            tick
+        });
+        let ticks: Vec<Tick> = ticks.collect();
+        let (title, name) = names.title(setting);
+        html! { <TickGroup key={from} {title} {name} {ticks} ontick={props.ontick.clone()} /> }
+    };
+    let groups: Vec<Html> = answer.layout.settings.iter().map(&mut group).collect();
+    html! {
+        <div class="cut-order">
+            { state(answer, done, of) }
+            { groups }
+        </div>
+    }
+}
+
+/// How many cuts are done, or that those which were belong to another layout.
+fn state(answer: &Answer, done: &[u32], of: &str) -> Html {
+    let count = u32::try_from(done.len()).unwrap_or(u32::MAX);
+    if count > 0 && of != answer.layout_mark {
+        let words = say_with("sheet-layout-ticks-gone", [("count", count.into())]);
+        return html! { <p class="cut-state verdict" data-tone="mind" role="status">{ words }</p> };
+    }
+    let all = answer.figures.cuts;
+    let words = say_with("sheet-layout-ticked", [("count", count.into()), ("all", all.into())]);
+    html! {
+        <p class="cut-state" role="status">
+            <span>{ words }</span>
+            <progress max={all.max(1).to_string()} value={count.to_string()} aria-hidden="true" />
+        </p>
+    }
+}
+
+/// The order of cuts, drawn only where it is seen.
+pub(super) fn order(fields: &Fields<SheetLayout>, show: Show) -> Html {
+    let Some(answered) = fields.answered() else { return Html::default() };
+    let mark = answered.1.layout_mark.clone();
+    let ontick = fields.act(move |inputs, _, number: u32| {
+        if inputs.done_of != mark {
+            inputs.done_of.clone_from(&mark);
+            inputs.done.clear();
+        }
+        match inputs.done.iter().position(|done| *done == number) {
+            Some(at) => {
+                inputs.done.remove(at);
+            }
+            None => inputs.done.push(number),
+        }
+    });
+    let done = (fields.inputs().done.clone(), fields.inputs().done_of.clone());
+    html! { <Order {answered} {done} {show} {ontick} /> }
+}
+
+/// The list under its heading.
+pub(super) fn folded(fields: &Fields<SheetLayout>, answer: &Answer, show: Show) -> Html {
+    let figures = &answer.figures;
+    let title = say_with("sheet-layout-order", [("cuts", figures.cuts.into()), ("settings", figures.settings.into())]);
+    html! { <Fold name="cuts" {title}>{ order(fields, show) }</Fold> }
+}

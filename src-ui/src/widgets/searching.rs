@@ -1,0 +1,212 @@
+//! Goes on looking for a better answer while a card is open: in slices so short that no key and no finger waits, with
+//! its progress in sight, to be stopped at any time.
+
+use super::card_state::{Held, Seeks};
+use crate::browser::{AfterPaint, now_ms};
+use crate::cards::CardView;
+use crate::words::{say, say_with};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// How far a search is.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Sought {
+    /// From nought to one.
+    pub share: f64,
+    /// Whether it is at its end.
+    pub done: bool,
+    /// Whether something better may have been found since it was last asked for.
+    pub news: bool,
+}
+
+/// A card's own search.
+pub trait Seeker<C: CardView> {
+    /// At most so many tries.
+    fn step(&mut self, tries: u32);
+    /// How far it is.
+    fn sought(&self) -> Sought;
+    /// A better answer than this one, put into the inputs too, so that it is kept with them.
+    fn better(&mut self, inputs: &mut C::Inputs, prepared: &mut C::Inputs, answer: &C::Answer) -> Option<C::Answer>;
+}
+
+/// The same, whatever card it is.
+pub trait Seek {
+    /// At most so many tries.
+    fn step(&mut self, tries: u32);
+    /// How far it is.
+    fn sought(&self) -> Sought;
+    /// The card with a better answer than before.
+    fn better(&mut self) -> Option<Rc<dyn Held>>;
+}
+
+/// A slice ends after so long, of the 16 ms from frame to frame.
+const SLICE_MS: f64 = 6.0;
+/// So many tries between two looks at the clock.
+const TRIES: u32 = 8;
+/// Typing has to rest for so long first.
+const REST_MS: i32 = 400;
+/// A better answer comes at most so often, and the bar moves so often.
+const NEWS_MS: f64 = 1000.0;
+const SHOW_MS: f64 = 250.0;
+
+#[derive(Clone, Properties)]
+pub struct SearchingProps {
+    /// The card as it is.
+    pub held: Rc<dyn Held>,
+    /// For the first of these the second was found.
+    pub onbetter: Callback<(Rc<dyn Held>, Rc<dyn Held>)>,
+    /// Something lies over the card that must not change under the eyes.
+    pub waits: bool,
+}
+
+impl PartialEq for SearchingProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.held, &other.held) && self.waits == other.waits
+    }
+}
+
+pub enum Message {
+    /// Time for a slice.
+    Slice,
+    /// Stop was pressed, or go on.
+    Stop(bool),
+}
+
+pub struct Searching {
+    /// The card that is searched for: as given, or as found since.
+    held: Rc<dyn Held>,
+    seek: Option<Box<dyn Seek>>,
+    stopped: bool,
+    /// Whether it searched since the card was opened: then its button stays, so that the focus is not lost with it.
+    begun: bool,
+    shown: Sought,
+    shown_at: f64,
+    told_at: f64,
+    waiting: Option<AfterPaint>,
+}
+
+impl Searching {
+    fn wait(&mut self, ctx: &Context<Self>, milliseconds: i32) {
+        let on = self.held.seeks() == Some(Seeks::On) && self.held.problems().is_empty() && !self.held.is_pending();
+        let ended = self.seek.is_some() && self.shown.done;
+        self.waiting = (on && !self.stopped && !ended && !ctx.props().waits).then(|| {
+            let link = ctx.link().clone();
+            AfterPaint::then(milliseconds, move || link.send_message(Message::Slice))
+        });
+    }
+
+    /// Whether anything is to be drawn.
+    fn slice(&mut self, ctx: &Context<Self>) -> bool {
+        let Some(seek) = &mut self.seek else {
+            // The first layout of a search takes a slice by itself.
+            self.seek = self.held.seek();
+            self.begun = true;
+            self.shown =
+                self.seek.as_ref().map_or(Sought { share: 1.0, done: true, news: false }, |seek| seek.sought());
+            return true;
+        };
+        let begun = now_ms();
+        let sought = seek.sought();
+        if sought.news && (sought.done || begun - self.told_at > NEWS_MS) {
+            self.told_at = begun;
+            if let Some(better) = seek.better() {
+                let before = std::mem::replace(&mut self.held, better.clone());
+                ctx.props().onbetter.emit((before, better));
+            }
+            self.shown = seek.sought();
+            return true;
+        }
+        while now_ms() - begun < SLICE_MS && !seek.sought().done {
+            seek.step(TRIES);
+        }
+        let now = seek.sought();
+        // The last news is told in a slice of its own.
+        let ends = now.done && !now.news;
+        if ends || begun - self.shown_at > SHOW_MS {
+            self.shown_at = begun;
+            self.shown = Sought { done: ends, ..now };
+            return true;
+        }
+        false
+    }
+}
+
+impl Component for Searching {
+    type Message = Message;
+    type Properties = SearchingProps;
+
+    fn create(ctx: &Context<Self>) -> Self {
+        let mut searching = Self {
+            held: ctx.props().held.clone(),
+            seek: None,
+            stopped: false,
+            begun: false,
+            shown: Sought::default(),
+            shown_at: 0.0,
+            told_at: 0.0,
+            waiting: None,
+        };
+        searching.wait(ctx, REST_MS);
+        searching
+    }
+
+    fn changed(&mut self, ctx: &Context<Self>, before: &SearchingProps) -> bool {
+        if !Rc::ptr_eq(&self.held, &ctx.props().held) {
+            self.held = ctx.props().held.clone();
+            self.seek = None;
+            self.shown = Sought::default();
+            // Another job is looked at by itself.
+            self.stopped &= Rc::ptr_eq(&before.held, &ctx.props().held);
+            self.told_at = 0.0;
+            self.wait(ctx, REST_MS);
+        } else if before.waits != ctx.props().waits || self.waiting.is_none() {
+            self.wait(ctx, 0);
+        }
+        true
+    }
+
+    fn update(&mut self, ctx: &Context<Self>, message: Message) -> bool {
+        let draw = match message {
+            Message::Slice => self.slice(ctx),
+            Message::Stop(stop) => {
+                // At the end there is nothing to stop.
+                let searches = self.held.seeks() == Some(Seeks::On) && !(self.seek.is_some() && self.shown.done);
+                self.stopped = stop && searches;
+                true
+            }
+        };
+        self.wait(ctx, 0);
+        draw
+    }
+
+    fn view(&self, ctx: &Context<Self>) -> Html {
+        let Some(seeks) = self.held.seeks() else { return Html::default() };
+        let searches = seeks == Seeks::On && !(self.seek.is_some() && self.shown.done);
+        let share = if searches { self.shown.share } else { 1.0 };
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from nought to a hundred")]
+        let per_cent = (share.clamp(0.0, 1.0) * 100.0) as u32;
+        let words = match (seeks, searches) {
+            (Seeks::Held, _) => say("search-held"),
+            (_, false) => say("search-done"),
+            (_, true) if self.stopped => say_with("search-stopped", [("percent", per_cent.into())]),
+            (_, true) => say_with("search-on", [("percent", per_cent.into())]),
+        };
+        let press = |stop: bool| ctx.link().callback(move |_: MouseEvent| Message::Stop(stop));
+        html! {
+            <div class="searching" data-searches={(searches && !self.stopped).to_string()}>
+                <label class="searching-words">
+                    <span>{ words }</span>
+                    if seeks != Seeks::Held {
+                        <progress max="100" value={per_cent.to_string()} />
+                    }
+                </label>
+                if searches || self.begun {
+                    <button type="button" data-action={if self.stopped { "go-on" } else { "stop" }}
+                        aria-disabled={(!searches).to_string()} onclick={press(!self.stopped)}>
+                        { say(if self.stopped { "search-go-on" } else { "search-stop" }) }
+                    </button>
+                }
+            </div>
+        }
+    }
+}
