@@ -55,15 +55,10 @@ sheet-layout-offcuts-taken = { $count ->
     [one] { $count } offcut
    *[other] { $count } offcuts
 }
-sheet-layout-of = of { $size }
-sheet-layout-costs = { $cost } together
-sheet-layout-largest-small = largest offcut { $size }
+sheet-layout-costs = costs { $cost }
 sheet-layout-yield = Becomes parts
 sheet-layout-largest = Largest offcut
-sheet-layout-bound = { $count ->
-    [one] It cannot be done with less than { $count } sheet
-   *[other] It cannot be done in fewer than { $count } sheets
-}
+sheet-layout-bound = Cannot be done in fewer than { $count }
 sheet-layout-marked = { $count ->
     [one] { $count } line is left out: see the lists
    *[other] { $count } lines are left out: see the lists

@@ -8,7 +8,7 @@ mod sheets;
 use super::{CardView, Stage};
 use crate::pictures::{Place, Scale, paper};
 use crate::settings::Settings;
-use crate::show::{Show, Shown, plain};
+use crate::show::{Show, Shown, spoken};
 use crate::widgets::card_state::Seeks;
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
@@ -46,20 +46,15 @@ fn one_size(answer: &Answer) -> Option<[Length; 2]> {
 
 fn main_lines(answer: &Answer, show: Show) -> Vec<Line> {
     let figures = &answer.figures;
-    let joined = |sides: [Length; 2]| Shown::joined(sides.map(|side| show.length(side)), " × ");
-    let size = one_size(answer).map(joined).unwrap_or_default();
-    let mut small: Vec<String> = Vec::with_capacity(2);
-    if !size.main.is_empty() {
-        small.push(say_with("sheet-layout-of", [("size", plain(&size.main).into())]).to_string());
-    }
-    small.extend(
-        figures.cost.map(|cost| say_with("sheet-layout-costs", [("cost", cost.to_string().into())]).to_string()),
-    );
-    let cost = (!small.is_empty()).then(|| small.join(", ").into());
-    let takes = Shown { cost, other: size.other, near: size.near, ..Shown::words(taken(answer)) };
-    let largest = figures.largest_offcut.map(joined);
-    let largest = largest.map(|size| say_with("sheet-layout-largest-small", [("size", plain(&size.main).into())]));
-    let yielded = Shown { cost: largest, ..show.estimate(figures.yield_percent, Measure::Percent) };
+    let size = one_size(answer).map(|sides| Shown::joined(sides.map(|side| show.length(side)), " × "));
+    // One line of small words, so that the answer leaves room for the fields.
+    let size = size.map(|size| {
+        let near = if size.near { "≈ " } else { "" };
+        format!("{}, {near}{}", spoken(&size.main), spoken(&size.other)).into()
+    });
+    let cost = figures.cost.map(|cost| say_with("sheet-layout-costs", [("cost", cost.to_string().into())]));
+    let takes = Shown { cost: size, ..Shown::words(taken(answer)) };
+    let yielded = Shown { cost, ..show.estimate(figures.yield_percent, Measure::Percent) };
     vec![Line::new(say("sheet-layout-takes"), takes), Line::new(say("sheet-layout-yield"), yielded)]
 }
 
@@ -140,7 +135,7 @@ fn picture(answer: &Answer) -> Html {
     let (across, down) = (columns as f64, rows as f64);
     let gap = 8.0;
     let width = (344.0 - gap * (across - 1.0)) / across;
-    let height = (width * wide / long).min(150.0 / down);
+    let height = (width * wide / long).min(104.0 / down);
     let one = |at: usize, sheet: &scantling::sheets::Sheet| {
         #[expect(clippy::cast_precision_loss, reason = "a handful of sheets")]
         let (column, row) = ((at % columns) as f64, (at / columns) as f64);

@@ -46,13 +46,13 @@ pub(super) fn offcuts(fields: &Fields<SheetLayout>, answer: &Answer, show: Show)
     html! {
         <section class="kept-offcuts">
             <h3>{ say("sheet-layout-offcuts-title") }</h3>
-            <ul>{ for listed(&offcuts, show).into_iter().map(|words| html! { <li>{ words }</li> }) }</ul>
             if answer.waiting > 0 {
                 <p role="status">{ say_with("sheet-layout-put-by", [("count", count(answer.waiting).into())]) }</p>
                 { button("take-back", say("sheet-layout-take-back"), &take_back) }
             } else {
                 { button("put-by", say_with("sheet-layout-keep", [("count", count(offcuts.len()).into())]), &put) }
             }
+            <ul>{ for listed(&offcuts, show).into_iter().map(|words| html! { <li>{ words }</li> }) }</ul>
         </section>
     }
 }
