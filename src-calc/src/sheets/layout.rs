@@ -49,7 +49,7 @@ pub struct Sheet {
     pub width: Length,
     /// The parts on it.
     pub parts: Vec<Placed>,
-    /// What is left over, the largest first.
+    /// What is left over: what is kept before what is not, the largest first.
     pub left: Vec<Left>,
 }
 
