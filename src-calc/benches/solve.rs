@@ -5,7 +5,7 @@
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
     CARDS, angles, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints,
-    materials, shelf, spacing, wall_cleat, wood_movement,
+    materials, sheet_layout, shelf, spacing, wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
 use std::hint::black_box;
@@ -40,6 +40,7 @@ fn cards(bench: &mut Criterion) {
         clothes_rail,
         spacing,
         wood_movement,
+        sheet_layout,
         bevelled_strips,
         angles,
         groove,

@@ -39,9 +39,10 @@ impl<'a> Names<'a> {
 
     /// What is cut.
     fn cut(&self, cut: &Cut) -> AttrValue {
+        let sheet = u32::try_from(cut.sheet + 1).unwrap_or(u32::MAX);
         match self.rests.get(&cut.piece) {
-            Some(number) => say_with("sheet-layout-piece", [("number", (*number).into())]),
-            None => say_with("sheet-layout-sheet", [("number", u32::try_from(cut.sheet + 1).unwrap_or(0).into())]),
+            Some(number) => say_with("sheet-layout-piece", [("number", (*number).into()), ("sheet", sheet.into())]),
+            None => say_with("sheet-layout-sheet", [("number", sheet.into())]),
         }
     }
 

@@ -72,9 +72,9 @@ fn letters(words: &str) -> f64 {
     count * LETTER + 4.0
 }
 
-/// Words in the middle of an area: as many of these lines as there is room for, along it or turned; the first alone
-/// where not all fit; none where not even that does.
-fn words_in(area: &Area, scale: Scale, lines: &[String]) -> Html {
+/// Words in the middle of an area, along it or turned: name and size, or the name alone, or else the short word that the
+/// list has beside the name; none where not even that has room.
+fn words_in(area: &Area, scale: Scale, lines: &[String], short: &str) -> Html {
     let (x, y) = (area.x.as_mm() + area.length.as_mm() / 2.0, area.y.as_mm() + area.width.as_mm() / 2.0);
     let (x, y) = (scale.x(x), scale.y(y));
     let (wide, high) = (scale.length(area.length.as_mm()), scale.length(area.width.as_mm()));
@@ -85,10 +85,11 @@ fn words_in(area: &Area, scale: Scale, lines: &[String]) -> Html {
     };
     let one_line = [lines.join(" ")];
     let first = lines.get(..1).unwrap_or_default();
-    for lines in [lines, &one_line, first] {
+    let short = [short.to_owned()];
+    for lines in [lines, &one_line, first, &short] {
         for turned in [false, true] {
             let (along, aside) = if turned { (high, wide) } else { (wide, high) };
-            if lines.is_empty() || !fits(lines, along, aside) {
+            if lines.iter().all(String::is_empty) || !fits(lines, along, aside) {
                 continue;
             }
             #[expect(clippy::cast_precision_loss, reason = "two lines")]
@@ -179,10 +180,11 @@ fn drawing(props: &SheetProps, sheet: &Sheet) -> Html {
     };
     let part = |placed: &Placed| {
         let name = props.name(placed);
-        words_in(&placed.area, scale, &[name.to_string(), props.bare_size(&placed.area)])
+        let number = (placed.part + 1).to_string();
+        words_in(&placed.area, scale, &[name.to_string(), props.bare_size(&placed.area)], &number)
     };
     let offcut = |left: &Left| {
-        words_in(&left.area, scale, &[say("sheet-layout-offcut").to_string(), props.bare_size(&left.area)])
+        words_in(&left.area, scale, &[say("sheet-layout-offcut").to_string(), props.bare_size(&left.area)], "")
     };
     let content = html! {
         <>
@@ -204,13 +206,17 @@ fn listed(props: &SheetProps, sheet: &Sheet) -> Html {
         let [x, y] = [area.x, area.y].map(|side| plain(&props.show.length(side).main));
         say_with("sheet-layout-place", [("x", x.into()), ("y", y.into())])
     };
+    let row = |name: &str, area: &Area| {
+        html! { <tr><th scope="row">{ name }</th><td>{ props.size(area) }</td><td>{ place(area) }</td></tr> }
+    };
     let part = |placed: &Placed| {
         let turned = if placed.turned { say("sheet-layout-turned") } else { AttrValue::default() };
-        html! { <tr><th scope="row">{ props.name(placed) }{ " " }{ turned }</th><td>{ props.size(&placed.area) }</td><td>{ place(&placed.area) }</td></tr> }
+        let name = format!("{} · {} {turned}", placed.part + 1, props.name(placed));
+        row(&name, &placed.area)
     };
     let left = |left: &Left| {
         let what = say(if left.keep { "sheet-layout-offcut" } else { "sheet-layout-waste" });
-        html! { <tr><th scope="row">{ what }</th><td>{ props.size(&left.area) }</td><td>{ place(&left.area) }</td></tr> }
+        row(&what, &left.area)
     };
     html! {
         <table>
