@@ -46,7 +46,7 @@ pub fn solve(inputs: &Inputs) -> Result<Answer, Problems> {
     let depth_change = change(read.depth.minus(read.front.times(2, 1)?)?, read.pitch)?;
     let left_behind = read.thickness.minus(read.hole_depth)?;
     let notes = notes(&read, &front, &plates, apart, left_behind)?;
-    let working = steps::working(inputs, &read, &grid, &plates)?;
+    let working = steps::working(inputs, &read, &grid, &front, &plates)?;
     Ok(Answer {
         height: read.height,
         depth: read.depth,

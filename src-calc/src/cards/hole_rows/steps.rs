@@ -2,7 +2,7 @@
 
 use super::inputs::{Doors, First, Inputs, Rear};
 use super::read::Read;
-use super::{Grid, Plate};
+use super::{Grid, Plate, Row};
 use crate::measure::{LengthError, Quantity};
 use crate::source::{GEOMETRY, Source};
 use crate::stock::line_boring;
@@ -14,10 +14,16 @@ const LEVEL: Source =
 const RAIL: Source = Source::practice("the rail lies on the face of the side, away from the edge next to the row");
 
 /// The lines, in the order in which a person would do it.
-pub(super) fn working(inputs: &Inputs, read: &Read, grid: &Grid, plates: &[Plate]) -> Result<Working, LengthError> {
+pub(super) fn working(
+    inputs: &Inputs,
+    read: &Read,
+    grid: &Grid,
+    front: &Row,
+    plates: &[Plate],
+) -> Result<Working, LengthError> {
     let mut steps = Working::default();
     along(&mut steps, inputs, read, grid);
-    across(&mut steps, inputs, read)?;
+    across(&mut steps, inputs, read, front)?;
     if let Some(plate) = plates.first() {
         let length = Quantity::Length;
         let given = [("h", length(plate.near_hole)), ("p", length(read.pitch))];
@@ -54,7 +60,7 @@ fn along(steps: &mut Working, inputs: &Inputs, read: &Read, grid: &Grid) {
     steps.step("End stop of the rail, to its first index hole", "e", [], grid.first, LEVEL);
 }
 
-fn across(steps: &mut Working, inputs: &Inputs, read: &Read) -> Result<(), LengthError> {
+fn across(steps: &mut Working, inputs: &Inputs, read: &Read, row: &Row) -> Result<(), LengthError> {
     let length = Quantity::Length;
     let (s, x) = (("s", length(read.front_setback)), ("x", length(read.front)));
     match inputs.doors {
@@ -65,12 +71,8 @@ fn across(steps: &mut Working, inputs: &Inputs, read: &Read) -> Result<(), Lengt
         }
     }
     let o = ("o", length(read.rail_offset));
-    let rail = if read.front <= read.depth.minus(read.front)? {
-        ("g = x + o", read.front.plus(read.rail_offset)?)
-    } else {
-        ("g = x − o", read.front.minus(read.rail_offset)?)
-    };
-    steps.step("Rail's edge from the front edge", rail.0, [x, o], rail.1, RAIL);
+    let formula = if row.rail_edge < row.from_front { "g = x − o" } else { "g = x + o" };
+    steps.step("Rail's edge from the front edge", formula, [x, o], row.rail_edge, RAIL);
     let Some(rear) = read.rear else { return Ok(()) };
     let d = ("D", length(read.depth));
     let what = "Rear row behind the front edge";
