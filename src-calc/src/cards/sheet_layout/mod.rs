@@ -31,7 +31,7 @@ use std::sync::Arc;
 /// Every search of a job takes the same way.
 const SEED: u64 = 1;
 /// So many tries before the first answer; none for a long list, whose first layout takes as long as they.
-const FIRST_TRIES: u32 = 60;
+const FIRST_TRIES: u32 = 16;
 const LONG: u32 = 100;
 
 /// A part as it was read.
