@@ -55,6 +55,12 @@ pub(crate) fn rounds(slug: &str) -> Vec<Value> {
             json!({ "by": ["meter"], "made_moisture": ["6", "10", "14"], "set": ["grooves", "gap", "slots"] }),
             json!({ "made": [climate("30", "15"), climate("80", "25")], "set": ["grooves", "slots"] }),
         ],
+        "sheet-layout" => vec![json!({
+            "kerf": ["0", "3.2", "1/8 in"],
+            "trim": ["0", "5"],
+            "sheet_length": ["2440", "8 ft"],
+            "parts": [["Side 1170 × 330 × 2"], ["Shelf 23 5/8 in × 300 mm × 7", "Strip 300 × 590 × 16"]],
+        })],
         "bevelled-strips" => vec![json!({
             "shape": ["parallelogram", "trapezoid", "cleat_pair"],
             "measured_at": ["wide_face", "narrow_face", "mid_thickness"],

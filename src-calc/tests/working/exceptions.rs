@@ -17,4 +17,7 @@ pub(crate) const WORDS: &[(&str, &str, &str)] = &[
     ("materials", "Volume of the solid parts", "a sum over all lines"),
     ("materials", "Board measure", "a sum over all lines"),
     ("materials", "Edges", "a sum over all lines"),
+    ("sheet-layout", "Area of the parts", "a sum over all parts"),
+    ("sheet-layout", "Area of the sheets", "a sum over all sheets"),
+    ("sheet-layout", "No layout has fewer sheets", "the largest of many bounds, each by a map of the sizes"),
 ];

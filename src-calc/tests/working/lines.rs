@@ -56,6 +56,12 @@ pub(crate) const LINES: &[Lines] = &[
         elsewhere: "Gap as made; Gap at the driest; Length of the slot; Middle of the screw from the slot's inner end",
     },
     Lines {
+        card: "sheet-layout",
+        demo: "Area of the parts; Area of the sheets; Yield, in per cent; The longest part, in a row along the sheet; \
+               Left over behind the last; Trimmed sheets, by area alone; No layout has fewer sheets",
+        elsewhere: "",
+    },
+    Lines {
         card: "bevelled-strips",
         demo: "How far the cut walks from face to face; Kerf along a face; Fence for each strip, its middle width \
                as sawn; Strips that fit; Board taken up; Left over, the last kerf still in it; Fence to bevel the \

@@ -23,7 +23,7 @@ pub(super) fn working(job: &Job, layout: &Layout, of: &Figures, bound: usize) ->
     }
     if let Some(row) = of.in_a_row {
         let given = [("S", row.usable.into()), ("k", job.saw.kerf.into()), ("p", row.part.into())];
-        let formula = "n = (S + k) / (p + k), rounded down";
+        let formula = "n = floor((S + k) / (p + k))";
         steps.step(
             "The longest part, in a row along the sheet",
             formula,
@@ -49,8 +49,8 @@ pub(super) fn working(job: &Job, layout: &Layout, of: &Figures, bound: usize) ->
         let least = if one > 0.0 { (of.parts_m2 / one - 1e-9).ceil().max(1.0) } else { 1.0 };
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "some sheets, one or more")]
         let least = least as u64;
-        let formula = "a = A / U, rounded up, with U of one trimmed sheet";
-        steps.step("Sheets, by area alone", formula, given, Quantity::count(least), AREA);
+        let formula = "a = A / U, rounded up";
+        steps.step("Trimmed sheets, by area alone", formula, given, Quantity::count(least), AREA);
     }
     let least = Quantity::count(u64::try_from(bound).unwrap_or(u64::MAX));
     steps.step("No layout has fewer sheets", "N, by the sizes of the parts", [], least, BOUND);
