@@ -52,6 +52,11 @@ impl Hasher for Fnv {
             self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
         }
     }
+
+    /// The kinds of an enum, which have 32 bits in a browser and 64 elsewhere.
+    fn write_isize(&mut self, value: isize) {
+        self.write_i64(i64::try_from(value).unwrap_or(i64::MAX));
+    }
 }
 
 fn mark(write: impl FnOnce(&mut Fnv)) -> String {
