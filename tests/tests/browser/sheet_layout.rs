@@ -84,6 +84,8 @@ fn ticks_are_there_after_a_restart_and_go_with_their_layout() -> Outcome {
         shell.open_card("sheet-layout").await?;
         paste(shell, "Side 600 x 400 x3").await?;
         shell.answers(&["1 sheet", "24.2 %"]).await?;
+        // A better layout would have other cuts; a maker waits until there are no more, or stops the search.
+        searched(shell).await?;
         shell.press("[data-fold=cuts] > summary").await?;
         for number in [0, 2] {
             shell.press(&format!(".cut-order input[data-number='{number}']")).await?;
