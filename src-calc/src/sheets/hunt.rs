@@ -150,7 +150,7 @@ impl Hunt {
     /// The first layouts, by several orders, the best of which is kept.
     fn start(&mut self) {
         // The orders are short of good ones only for few parts, where all of them take no time.
-        let rounds = if self.task.items.len() > 300 { 4 } else { 8 };
+        let rounds = if self.task.items.len() > 100 { 4 } else { 8 };
         for round in 0..rounds {
             self.weights = Weights { mismatch: 1.0, gap: if round < 4 { 1.0 } else { 0.2 } };
             self.load(Vec::new(), Vec::new());

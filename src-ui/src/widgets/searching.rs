@@ -40,14 +40,17 @@ pub trait Seek {
 }
 
 /// A slice ends after so long, of the 16 ms from frame to frame.
-const SLICE_MS: f64 = 6.0;
+const SLICE_MS: f64 = 5.0;
 /// So many tries between two looks at the clock.
 const TRIES: u32 = 8;
 /// Typing has to rest for so long first.
 const REST_MS: i32 = 400;
 /// A better answer comes at most so often, and the bar moves so often.
 const NEWS_MS: f64 = 1000.0;
-const SHOW_MS: f64 = 250.0;
+const SHOW_MS: f64 = 500.0;
+/// Where a better answer takes long to be worked out and drawn, so many times as long passes before the next, so that
+/// hardly one frame of a hundred is a long one.
+const NEWS_SHARE: f64 = 150.0;
 
 #[derive(Clone, Properties)]
 pub struct SearchingProps {
@@ -82,6 +85,10 @@ pub struct Searching {
     shown: Sought,
     shown_at: f64,
     told_at: f64,
+    /// How long it took the last time from then until the next slice, once it was drawn.
+    telling: f64,
+    /// Whether the next slice is the first after that.
+    just_told: bool,
     waiting: Option<AfterPaint>,
 }
 
@@ -106,9 +113,14 @@ impl Searching {
             return true;
         };
         let begun = now_ms();
+        if std::mem::take(&mut self.just_told) {
+            self.telling = begun - self.told_at;
+        }
         let sought = seek.sought();
-        if sought.news && (sought.done || begun - self.told_at > NEWS_MS) {
+        let pause = NEWS_MS.max(NEWS_SHARE * self.telling);
+        if sought.news && (sought.done || begun - self.told_at > pause) {
             self.told_at = begun;
+            self.just_told = true;
             if let Some(better) = seek.better() {
                 let before = std::mem::replace(&mut self.held, better.clone());
                 ctx.props().onbetter.emit((before, better));
@@ -116,16 +128,15 @@ impl Searching {
             self.shown = seek.sought();
             return true;
         }
-        while now_ms() - begun < SLICE_MS && !seek.sought().done {
-            seek.step(TRIES);
-        }
-        let now = seek.sought();
-        // The last news is told in a slice of its own.
-        let ends = now.done && !now.news;
+        // The last news is told in a slice of its own, and the bar moves in one.
+        let ends = sought.done && !sought.news;
         if ends || begun - self.shown_at > SHOW_MS {
             self.shown_at = begun;
-            self.shown = Sought { done: ends, ..now };
+            self.shown = Sought { done: ends, ..sought };
             return true;
+        }
+        while now_ms() - begun < SLICE_MS && !seek.sought().done {
+            seek.step(TRIES);
         }
         false
     }
@@ -144,6 +155,8 @@ impl Component for Searching {
             shown: Sought::default(),
             shown_at: 0.0,
             told_at: 0.0,
+            telling: 0.0,
+            just_told: false,
             waiting: None,
         };
         searching.wait(ctx, REST_MS);
@@ -157,7 +170,7 @@ impl Component for Searching {
             self.shown = Sought::default();
             // Another job is looked at by itself.
             self.stopped &= Rc::ptr_eq(&before.held, &ctx.props().held);
-            self.told_at = 0.0;
+            (self.told_at, self.telling, self.just_told) = (0.0, 0.0, false);
             self.wait(ctx, REST_MS);
         } else if before.waits != ctx.props().waits || self.waiting.is_none() {
             self.wait(ctx, 0);

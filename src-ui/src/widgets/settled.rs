@@ -91,7 +91,10 @@ impl Component for Settled {
 
     /// Nothing is drawn yet: the figures come first.
     fn changed(&mut self, ctx: &Context<Self>, _: &SettledProps) -> bool {
-        self.wait(ctx);
+        // An answer that is still to be worked out looks as before.
+        if !ctx.props().held.is_pending() {
+            self.wait(ctx);
+        }
         false
     }
 
