@@ -48,6 +48,9 @@ const REST_MS: i32 = 400;
 /// A better answer comes at most so often, and the bar moves so often.
 const NEWS_MS: f64 = 1000.0;
 const SHOW_MS: f64 = 500.0;
+/// What takes longer than this from one slice to the next has cost a frame, and may come only so often.
+const FRAME_MS: f64 = 25.0;
+const SELDOM_MS: f64 = 2500.0;
 /// Where a better answer takes long to be worked out and drawn, so many times as long passes before the next, so that
 /// hardly one frame of a hundred is a long one.
 const NEWS_SHARE: f64 = 150.0;
@@ -84,6 +87,9 @@ pub struct Searching {
     begun: bool,
     shown: Sought,
     shown_at: f64,
+    /// How long to wait before the bar moves again, and whether the next slice is the first after it has.
+    show_again: f64,
+    just_shown: bool,
     told_at: f64,
     /// How long it took the last time from then until the next slice, once it was drawn.
     telling: f64,
@@ -108,6 +114,8 @@ impl Searching {
             // The first layout of a search takes a slice by itself.
             self.seek = self.held.seek();
             self.begun = true;
+            // What was found so far has only just been drawn.
+            self.told_at = now_ms();
             self.shown =
                 self.seek.as_ref().map_or(Sought { share: 1.0, done: true, news: false }, |seek| seek.sought());
             return true;
@@ -115,6 +123,9 @@ impl Searching {
         let begun = now_ms();
         if std::mem::take(&mut self.just_told) {
             self.telling = begun - self.told_at;
+        }
+        if std::mem::take(&mut self.just_shown) {
+            self.show_again = if begun - self.shown_at > FRAME_MS { SELDOM_MS } else { SHOW_MS };
         }
         let sought = seek.sought();
         let pause = NEWS_MS.max(NEWS_SHARE * self.telling);
@@ -130,8 +141,9 @@ impl Searching {
         }
         // The last news is told in a slice of its own, and the bar moves in one.
         let ends = sought.done && !sought.news;
-        if ends || begun - self.shown_at > SHOW_MS {
+        if ends || begun - self.shown_at > self.show_again {
             self.shown_at = begun;
+            self.just_shown = true;
             self.shown = Sought { done: ends, ..sought };
             return true;
         }
@@ -154,6 +166,8 @@ impl Component for Searching {
             begun: false,
             shown: Sought::default(),
             shown_at: 0.0,
+            show_again: SHOW_MS,
+            just_shown: false,
             told_at: 0.0,
             telling: 0.0,
             just_told: false,
