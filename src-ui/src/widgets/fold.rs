@@ -2,6 +2,21 @@
 
 use yew::prelude::*;
 
+/// Whether a `<details>` is unfolded, and what it tells when it is toggled.
+#[hook]
+pub fn use_unfolded() -> (bool, Callback<Event>) {
+    let open = use_state_eq(|| false);
+    let toggle = {
+        let open = open.clone();
+        Callback::from(move |event: Event| {
+            if let Some(details) = event.target_dyn_into::<web_sys::HtmlDetailsElement>() {
+                open.set(details.open());
+            }
+        })
+    };
+    (*open, toggle)
+}
+
 #[derive(PartialEq, Properties)]
 pub struct FoldProps {
     /// For the style sheet.
@@ -14,19 +29,11 @@ pub struct FoldProps {
 
 #[component]
 pub fn Fold(props: &FoldProps) -> Html {
-    let open = use_state_eq(|| false);
-    let toggle = {
-        let open = open.clone();
-        Callback::from(move |event: Event| {
-            if let Some(details) = event.target_dyn_into::<web_sys::HtmlDetailsElement>() {
-                open.set(details.open());
-            }
-        })
-    };
+    let (open, toggle) = use_unfolded();
     html! {
         <details class="folded" data-fold={props.name} ontoggle={toggle}>
             <summary>{ &props.title }</summary>
-            if *open { { props.children.clone() } }
+            if open { { props.children.clone() } }
         </details>
     }
 }

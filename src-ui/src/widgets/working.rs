@@ -1,5 +1,6 @@
 //! The working: every formula, the same with its numbers, what came out, and who says so.
 
+use super::fold::use_unfolded;
 use crate::settings::System;
 use crate::show::{Show, draw, draw_other, figures, plain};
 use crate::words::say;
@@ -107,19 +108,11 @@ pub struct WorkingFoldProps {
 /// Folded until asked for; only then is it drawn, so that it costs nothing while typing.
 #[component]
 pub fn WorkingFold(props: &WorkingFoldProps) -> Html {
-    let open = use_state_eq(|| false);
-    let toggle = {
-        let open = open.clone();
-        Callback::from(move |event: Event| {
-            if let Some(details) = event.target_dyn_into::<web_sys::HtmlDetailsElement>() {
-                open.set(details.open());
-            }
-        })
-    };
+    let (open, toggle) = use_unfolded();
     html! {
         <details class="fold" ontoggle={toggle}>
             <summary>{ say("working-title") }</summary>
-            if *open {
+            if open {
                 <ol class="steps">{ for props.working.0.iter().map(|one| step(one, props.show)) }</ol>
             }
         </details>
