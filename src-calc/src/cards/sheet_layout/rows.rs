@@ -6,6 +6,7 @@
 use super::cells::{Between, cells, loose_cells};
 use crate::measure::{Length, Reading, Unit};
 use crate::problem::Problem;
+use crate::sheets::JobError;
 
 /// The pieces of a line, as typed. What was left out is blank.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -264,8 +265,14 @@ fn parted<'a>(text: &'a str, at: &[usize]) -> Vec<&'a str> {
 /// A size above zero.
 ///
 /// # Errors
-/// What is wrong with the reading, or [`Problem::NotAboveZero`].
+/// What is wrong with the reading, [`Problem::NotAboveZero`], or one that is longer than the search takes.
 pub(super) fn size(typed: &str, bare: Unit) -> Result<Length, Problem> {
     let length = Reading::new(typed, bare).length()?;
-    if length.is_positive() { Ok(length) } else { Err(Problem::NotAboveZero) }
+    if !length.is_positive() {
+        Err(Problem::NotAboveZero)
+    } else if length >= Length::mm(30_000, 1)? {
+        Err(Problem::Sheets(JobError::TooLong))
+    } else {
+        Ok(length)
+    }
 }

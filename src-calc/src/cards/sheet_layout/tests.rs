@@ -324,3 +324,11 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn one_absurd_size_marks_its_line_and_spoils_nothing_else() {
+    let parts = ["Side 600 × 400 × 2", "Slip 99999999 × 3", "Mast 30000 × 20", "Pole 20 × 29999"].map(Reading::mm);
+    let answer = solve(&Inputs { parts: parts.to_vec(), ..Inputs::default() }).unwrap();
+    assert_eq!(answer.marks.iter().map(|mark| mark.line).collect::<Vec<_>>(), [1, 2]);
+    assert_eq!(answer.parts.len(), 2);
+}
