@@ -7,9 +7,11 @@
 //! - [`stock`]: what things are made of, and where each value was published.
 //! - [`sheets`]: laying parts on sheets, and the order of cuts.
 //! - [`cards`]: one calculation a file, all of the same shape.
+//! - [`cabinet`]: a whole cabinet, put together from what the cards say.
 //!
 //! Pure functions: nothing here reads a clock, a setting or a file, and nothing panics on any input.
 
+pub mod cabinet;
 pub mod cards;
 pub mod caution;
 pub mod measure;

@@ -1,0 +1,273 @@
+//! What the cabinet has to stand: its shelves, its rail, the wall; and what gets into each other's way.
+
+use super::ask::{answered, reading};
+use super::doors::Door;
+use super::frame::Frame;
+use super::inputs::{Back, Board, Doors, Inputs, Lie, Stands};
+use super::part::{Hand, Part, Stock, What};
+use super::read::Given;
+use super::rows::{Rows, Tight, meets_plate};
+use crate::cards::{clothes_rail, hanging, shelf};
+use crate::measure::{Figure, FigureKind, Length, LengthError};
+use crate::problem::Problems;
+use serde::Serialize;
+
+/// A shelf, as its card judges it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Shelf {
+    /// Those that are alike, by their places in the list of parts.
+    pub parts: Vec<usize>,
+    /// What the card says.
+    pub answer: shelf::Answer,
+}
+
+/// What is in another thing's way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Clash {
+    /// A hinge plate lies where a fixed shelf meets the side.
+    PlateOnShelf {
+        /// In which bay.
+        bay: u32,
+        /// Which shelf, from below.
+        shelf: u32,
+    },
+    /// There is no hole for a loose shelf that is clear of boards and plates.
+    NoHole {
+        /// In which bay.
+        bay: u32,
+        /// Which shelf, from below.
+        shelf: u32,
+    },
+    /// The plates of two doors lie back to back on an upright, and their screws meet.
+    PlatesBackToBack {
+        /// The bay to the left of the upright.
+        after: u32,
+    },
+    /// What hangs on the rail needs more depth than there is behind the door.
+    RailInDoorsWay {
+        /// In which bay.
+        bay: u32,
+        /// So much is missing.
+        missing: Length,
+    },
+    /// A door strikes what is beside it when it opens.
+    DoorStrikes {
+        /// In front of which bay.
+        bay: u32,
+        /// So much room is missing.
+        missing: Length,
+    },
+}
+
+/// Everything that is in something's way.
+pub(super) fn clashes(
+    inputs: &Inputs,
+    frame: &Frame,
+    doors: &[Door],
+    rows: &[Rows],
+    (tight, rail): (&[Tight], Option<&clothes_rail::Answer>),
+    rail_bay: Option<u32>,
+) -> Result<Vec<Clash>, LengthError> {
+    let mut clashes = Vec::new();
+    for bay in (1..).take(frame.bays.len()) {
+        if rail_bay == Some(bay) {
+            continue;
+        }
+        let own: Vec<Rows> = rows.iter().filter(|rows| rows.bay == bay).cloned().collect();
+        for (shelf, level) in (1..).zip(&frame.fixed) {
+            if meets_plate(&own, *level)? {
+                clashes.push(Clash::PlateOnShelf { bay, shelf });
+            }
+        }
+    }
+    clashes.extend(tight.iter().map(|tight| Clash::NoHole { bay: tight.bay, shelf: tight.shelf }));
+    for pair in rows.iter().filter(|rows| rows.face == Hand::Left && rows.through) {
+        let Some(other) = rows.iter().find(|other| other.on == pair.on && other.face == Hand::Right) else { continue };
+        let same = |plate: &crate::cards::hole_rows::Plate| {
+            other.rows.plates.iter().any(|theirs| theirs.middle == plate.middle)
+        };
+        if pair.rows.plates.iter().any(same) {
+            clashes.push(Clash::PlatesBackToBack { after: pair.bay });
+        }
+    }
+    if let (Some(bay), Some(rail)) = (rail_bay, rail)
+        && inputs.has_doors()
+        && rail.room.depth_spare.is_negative()
+    {
+        clashes.push(Clash::RailInDoorsWay { bay, missing: rail.room.depth_spare.negated() });
+    }
+    for door in doors {
+        if let crate::cards::cup_hinge::Opens::Strikes(missing) = door.answer.room.opens {
+            clashes.push(Clash::DoorStrikes { bay: door.bay, missing });
+        }
+    }
+    Ok(clashes)
+}
+
+/// Every shelf by its card, those that are alike once.
+pub(super) fn shelves(inputs: &Inputs, parts: &[Part]) -> Result<Vec<Shelf>, Problems> {
+    let mut shelves: Vec<(bool, Shelf)> = Vec::new();
+    for (at, part) in parts.iter().enumerate() {
+        let fixed = match part.what {
+            What::FixedShelf { .. } => true,
+            What::LooseShelf { .. } => false,
+            _ => continue,
+        };
+        let alike = |(other, shelf): &&mut (bool, Shelf)| {
+            *other == fixed && (shelf.answer.span, shelf.answer.depth) == (part.length, part.width)
+        };
+        if let Some((_, shelf)) = shelves.iter_mut().find(alike) {
+            shelf.parts.push(at);
+            continue;
+        }
+        let asked = shelf::Inputs {
+            material: inputs.shelf.material,
+            thickness: reading(part.thickness),
+            depth: reading(part.width),
+            span: reading(part.length),
+            load: shelf::Load::PerMetre,
+            per_metre: inputs.load.clone(),
+            own_density: inputs.own_density.clone(),
+            ..shelf::Inputs::default()
+        };
+        let names = [
+            ("thickness", "shelf.thickness"),
+            ("span", "width"),
+            ("depth", "depth"),
+            ("per_metre", "load"),
+            ("own_density", "own_density"),
+        ];
+        let answer = answered(shelf::solve(&asked), &names)?;
+        shelves.push((fixed, Shelf { parts: vec![at], answer }));
+    }
+    Ok(shelves.into_iter().map(|(_, shelf)| shelf).collect())
+}
+
+/// The rail of the bay that has one.
+pub(super) fn rail(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<Option<clothes_rail::Answer>, Problems> {
+    let bay = given.rail_bay.and_then(|bay| usize::try_from(bay).ok()?.checked_sub(1));
+    let Some(x) = bay.and_then(|bay| frame.bays.get(bay)) else { return Ok(None) };
+    let opening = frame.opening()?;
+    let inset = inputs.has_doors() && inputs.lie == Lie::Inset;
+    let front = if inset { frame.depth.minus(given.door.nominal())? } else { frame.depth };
+    let asked = clothes_rail::Inputs {
+        span: reading(x.1.minus(x.0)?),
+        inside_depth: reading(front.minus(frame.inner)?),
+        inside_height: reading(opening.1.minus(opening.0)?),
+        ..clothes_rail::Inputs::default()
+    };
+    let names = [("span", "width"), ("inside_depth", "depth"), ("inside_height", "height")];
+    answered(clothes_rail::solve(&asked), &names).map(Some)
+}
+
+/// What a part weighs, in kilograms; nothing for edging, which is as good as nothing.
+fn kg(inputs: &Inputs, part: &Part) -> Result<f64, Problems> {
+    let board = match part.stock {
+        Stock::Carcass => &inputs.carcass,
+        Stock::Shelf => &inputs.shelf,
+        Stock::Back => &inputs.back_board,
+        Stock::Door => &inputs.door,
+        Stock::Strip => &inputs.strip,
+        Stock::Edging => return Ok(0.0),
+    };
+    let density = density(inputs, board, part.thickness)?;
+    Ok(density * part.length.as_mm() * part.width.as_mm() * part.thickness.as_mm() * 1e-9)
+}
+
+/// kg/m³.
+fn density(inputs: &Inputs, board: &Board, thickness: Length) -> Result<f64, Problems> {
+    if let Some((row, _)) = board.material.family().and_then(|family| family.row(thickness.as_mm())) {
+        return Ok(row.density_kg_m3);
+    }
+    inputs.own_density.value(FigureKind::Density).map_err(|error| Problems::one("own_density", error))
+}
+
+/// What the cabinet weighs, empty and without what stays on the wall, in kilograms.
+pub(super) fn weight_kg(inputs: &Inputs, parts: &[Part]) -> Result<f64, Problems> {
+    let on_the_wall = |part: &&Part| !matches!(part.what, What::WallStrip | What::Spacer);
+    let mut sum = 0.0;
+    for part in parts.iter().filter(on_the_wall) {
+        sum += kg(inputs, part)?;
+    }
+    Ok(sum)
+}
+
+/// Whether the wall holds it; none for what stands on the floor.
+pub(super) fn hang(
+    inputs: &Inputs,
+    given: &Given,
+    frame: &Frame,
+    weight_kg: f64,
+) -> Result<Option<hanging::Answer>, Problems> {
+    let (cleat, rail) = match (&frame.cleat, inputs.stands) {
+        (Some(cleat), _) => (Some(cleat), false),
+        (None, Stands::Rail) => (None, true),
+        (None, _) => return Ok(None),
+    };
+    let planted = if inputs.back == Back::Planted { given.back.nominal() } else { Length::ZERO };
+    let levels = given.fixed_shelves.saturating_add(given.loose_shelves).min(7);
+    let half = given.strip_height.times(1, 2)?;
+    let asked = hanging::Inputs {
+        weight: hanging::Weight::Known,
+        known_weight: Figure::new(weight_kg.to_string()),
+        width: reading(frame.width),
+        height: reading(frame.height),
+        depth: reading(frame.depth.plus(planted)?),
+        thickness: reading(frame.board),
+        material: inputs.carcass.material,
+        back_thickness: reading(given.back.nominal()),
+        back_material: inputs.back_board.material,
+        shelves: levels.to_string().as_str().into(),
+        doors: match inputs.doors {
+            Doors::None => hanging::Doors::None,
+            Doors::Left | Doors::Right => hanging::Doors::One,
+            Doors::Pair => hanging::Doors::Two,
+        },
+        door_thickness: reading(given.door.nominal()),
+        door_material: inputs.door.material,
+        own_density: inputs.own_density.clone(),
+        per_metre: inputs.load.clone(),
+        ceiling: inputs.ceiling.clone(),
+        hung: if rail { hanging::Hung::Rail } else { hanging::Hung::Cleat },
+        bevel: inputs.bevel.clone(),
+        bevel_down: match cleat {
+            Some(cleat) => reading(frame.board.plus(cleat.wide)?),
+            None => reading(frame.board.plus(half)?),
+        },
+        stands_off: reading(cleat.map_or(Length::ZERO, |cleat| cleat.stands_off)),
+        strip: reading(given.strip.nominal()),
+        strip_height: reading(given.strip_height),
+        fixings_up: match cleat {
+            Some(cleat) => reading(cleat.screws_at.minus(cleat.wall_strip_at)?),
+            None => reading(half),
+        },
+        strip_length: match cleat {
+            Some(cleat) => reading(cleat.wall_strip_length),
+            None => reading(frame.inside_width.nominal()),
+        },
+        count: inputs.screws.clone(),
+        stud_pitch: inputs.stud_pitch.clone(),
+        stud: inputs.stud,
+        screw: inputs.screw,
+        screw_length: inputs.screw_length.clone(),
+        ..hanging::Inputs::default()
+    };
+    let names = [
+        ("known_weight", "own_density"),
+        ("width", "width"),
+        ("height", "height"),
+        ("depth", "depth"),
+        ("per_metre", "load"),
+        ("ceiling", "ceiling"),
+        ("bevel", "bevel"),
+        ("strip", "strip.thickness"),
+        ("strip_height", "strip_height"),
+        ("count", "screws"),
+        ("stud_pitch", "stud_pitch"),
+        ("screw_length", "screw_length"),
+        ("door_thickness", "door.thickness"),
+        ("own_density", "own_density"),
+    ];
+    answered(hanging::solve(&asked), &names).map(Some)
+}

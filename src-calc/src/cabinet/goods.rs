@@ -1,0 +1,223 @@
+//! What is cut and what is bought: the cut list, the fittings, and the cut list as sheet layout takes it.
+
+use super::Cabinet;
+use super::inputs::{Board, Edging, Inputs, Stands};
+use super::part::{Part, Stock, What};
+use crate::cards::joints::Kind;
+use crate::cards::sheet_layout;
+use crate::measure::{Figure, Length, LengthError, Range, Reading};
+use serde::Serialize;
+
+/// Parts that are cut alike.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Line {
+    /// What they are.
+    pub name: &'static str,
+    /// Which board they are cut from.
+    pub stock: Stock,
+    /// Length, along the grain.
+    pub length: Length,
+    /// Width.
+    pub width: Length,
+    /// Thickness.
+    pub thickness: Length,
+    /// Their places in the list of parts.
+    pub parts: Vec<usize>,
+}
+
+/// The parts, those that are cut alike together, in their own order.
+pub(super) fn cut_list(parts: &[Part]) -> Vec<Line> {
+    let mut lines: Vec<Line> = Vec::new();
+    for (at, part) in parts.iter().enumerate() {
+        let name = part.what.name();
+        let alike = |line: &&mut Line| {
+            (line.name, line.stock) == (name, part.stock)
+                && (line.length, line.width, line.thickness) == (part.length, part.width, part.thickness)
+        };
+        match lines.iter_mut().find(alike) {
+            Some(line) => line.parts.push(at),
+            None => lines.push(Line {
+                name,
+                stock: part.stock,
+                length: part.length,
+                width: part.width,
+                thickness: part.thickness,
+                parts: vec![at],
+            }),
+        }
+    }
+    lines
+}
+
+/// A fitting.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Fitting {
+    /// A cup hinge with its mounting plate of that height.
+    Hinge {
+        /// Height of the plate.
+        plate: Length,
+    },
+    /// A pin for a shelf.
+    ShelfPin,
+    /// What joins the carcass.
+    Joint(Kind),
+    /// A screw, or another fixing, into the wall.
+    WallFixing,
+    /// A socket for an end of the clothes rail.
+    RailSocket,
+    /// The clothes rail, of that length.
+    Rail {
+        /// From end to end.
+        length: Length,
+    },
+    /// A leg.
+    Leg,
+}
+
+/// So many of a fitting.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Fittings {
+    /// What it is.
+    pub what: Fitting,
+    /// How many.
+    pub count: usize,
+}
+
+/// Everything that is bought by the piece.
+pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
+    let mut all: Vec<Fittings> = Vec::new();
+    let mut add = |what: Fitting, count: usize| {
+        if count == 0 {
+            return;
+        }
+        match all.iter_mut().find(|line| line.what == what) {
+            Some(line) => line.count = line.count.saturating_add(count),
+            None => all.push(Fittings { what, count }),
+        }
+    };
+    for door in &cabinet.doors {
+        add(Fitting::Hinge { plate: door.answer.plate_height }, door.answer.hinges.len());
+    }
+    let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
+    add(Fitting::ShelfPin, loose.saturating_mul(4));
+    for join in &cabinet.joins {
+        add(Fitting::Joint(join.marks.kind), join.pairs.len().saturating_mul(join.marks.marks.len()));
+    }
+    if let Some(hang) = &cabinet.hang {
+        add(Fitting::WallFixing, usize::try_from(hang.count).unwrap_or(usize::MAX));
+    }
+    if let Some(rail) = &cabinet.rail {
+        add(Fitting::Rail { length: rail.span }, 1);
+        add(Fitting::RailSocket, 2);
+    }
+    if inputs.stands == Stands::Legs {
+        // One at every corner, and two under every upright. Common practice.
+        let uprights = cabinet.parts.iter().filter(|part| matches!(part.what, What::Upright { .. })).count();
+        add(Fitting::Leg, uprights.saturating_mul(2).saturating_add(4));
+    }
+    all
+}
+
+impl Inputs {
+    /// The board that a stock is; none for edging.
+    pub fn board(&self, stock: Stock) -> Option<&Board> {
+        match stock {
+            Stock::Carcass => Some(&self.carcass),
+            Stock::Shelf => Some(&self.shelf),
+            Stock::Back => Some(&self.back_board),
+            Stock::Door => Some(&self.door),
+            Stock::Strip => Some(&self.strip),
+            Stock::Edging => None,
+        }
+    }
+}
+
+/// Every stock that comes in sheets.
+const SHEETS: [Stock; 5] = [Stock::Carcass, Stock::Shelf, Stock::Door, Stock::Back, Stock::Strip];
+
+/// A part as a sheet layout takes it.
+struct Wanted {
+    name: &'static str,
+    stock: Stock,
+    length: Length,
+    width: Length,
+    count: usize,
+}
+
+/// The cut list, with the two strips of a cleat as the one board that they are parted from.
+fn wanted(cabinet: &Cabinet) -> Vec<Wanted> {
+    let bevelled =
+        |line: &&Line| line.parts.iter().any(|at| cabinet.parts.get(*at).is_some_and(|part| part.section.is_some()));
+    let plain = cabinet.cut_list.iter().filter(|line| !bevelled(line)).map(|line| Wanted {
+        name: line.name,
+        stock: line.stock,
+        length: line.length,
+        width: line.width,
+        count: line.parts.len(),
+    });
+    let pair = cabinet.cleat.as_ref().map(|cleat| Wanted {
+        name: "Cleat",
+        stock: Stock::Strip,
+        length: cleat.cabinet_strip_length,
+        width: cleat.board,
+        count: 1,
+    });
+    plain.chain(pair).collect()
+}
+
+/// The cut list for the sheet layout card: parts of the same material and thickness come from the same sheets.
+pub fn layout(inputs: &Inputs, cabinet: &Cabinet) -> sheet_layout::Inputs {
+    let mut known: Vec<(&Board, Stock)> = Vec::new();
+    let mut sheet_of = |stock: Stock| -> Option<Stock> {
+        let board = inputs.board(stock)?;
+        let same = |(other, _): &&(&Board, Stock)| {
+            let thick = |board: &Board| board.thickness.range().ok().map(Range::nominal);
+            other.material == board.material && board.material.family().is_some() && thick(other) == thick(board)
+        };
+        if let Some((_, sheet)) = known.iter().find(same) {
+            return Some(*sheet);
+        }
+        known.push((board, stock));
+        Some(stock)
+    };
+    let wanted = wanted(cabinet);
+    let mut parts = Vec::new();
+    let mut sheets: Vec<Stock> = Vec::new();
+    for stock in SHEETS {
+        for part in wanted.iter().filter(|part| part.stock == stock) {
+            let Some(sheet) = sheet_of(stock) else { continue };
+            if !sheets.contains(&sheet) {
+                sheets.push(sheet);
+            }
+            let Wanted { name, length, width, count, .. } = part;
+            parts.push(Reading::mm(&format!("{name}; {length}; {width}; {count}; {}", sheet.name())));
+        }
+    }
+    let price = |stock: Stock| inputs.board(stock).map(|board| board.price.clone()).unwrap_or_default();
+    let mut names = sheets.iter();
+    let main = names.next().copied().unwrap_or(Stock::Carcass);
+    let size = [&inputs.sheet_length, &inputs.sheet_width];
+    let [length, width] = size.map(|side| side.length().map(|side| side.to_string()).unwrap_or_default());
+    let further =
+        names.map(|stock| Reading::mm(&format!("{}; {length}; {width}; ; {}", stock.name(), price(*stock).typed())));
+    sheet_layout::Inputs {
+        parts,
+        sheet_name: Figure::new(main.name()),
+        sheet_length: inputs.sheet_length.clone(),
+        sheet_width: inputs.sheet_width.clone(),
+        sheet_price: price(main),
+        sheets: further.collect(),
+        kerf: inputs.kerf.clone(),
+        ..sheet_layout::Inputs::default()
+    }
+}
+
+/// How much edging all the parts take, end to end; none where edges stay bare.
+pub(super) fn edging(inputs: &Inputs, parts: &[Part]) -> Result<Option<Length>, LengthError> {
+    if inputs.edging == Edging::Bare {
+        return Ok(None);
+    }
+    let pieces = parts.iter().filter(|part| part.stock == Stock::Edging);
+    pieces.map(|part| part.length).try_fold(Length::ZERO, Length::plus).map(Some)
+}

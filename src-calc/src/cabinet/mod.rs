@@ -1,0 +1,225 @@
+//! A whole cabinet: from a dozen measurements to every part at its place, its holes and joints, what it is made of,
+//! whether it holds, and the order of work.
+//!
+//! A cabinet works out nothing that a card does: it asks the cards, and puts what they say together. Along each
+//! direction everything is exact.
+
+mod ask;
+mod build;
+mod checks;
+mod doors;
+mod fits;
+mod frame;
+mod goods;
+mod inputs;
+mod joins;
+mod part;
+mod read;
+mod rows;
+mod work;
+
+pub use checks::{Clash, Shelf};
+pub use fits::{Fit, Fitted};
+pub use goods::{Fitting, Fittings, Line, layout};
+pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
+pub use joins::Join;
+pub use part::{Axis, Block, Hand, Part, Stock, What};
+pub use rows::Rows;
+pub use work::{Setup, Step};
+
+use crate::cards::{back_panel, clothes_rail, cup_hinge, groove, hanging, wall_cleat};
+use crate::caution::Caution;
+use crate::measure::{Length, Range};
+use crate::problem::{Problem, Problems};
+use build::Built;
+use frame::Frame;
+use read::Given;
+use serde::Serialize;
+
+/// A door and its hinges.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Door {
+    /// The part's place in the list of parts.
+    pub on: usize,
+    /// Where it lies, its edging included.
+    pub place: Block,
+    /// How far it reaches past the opening on the left and on the right; less than zero where it stops short.
+    pub overlays: [Length; 2],
+    /// Middles of its cups, from its lower edge; the plates lie on the rows of holes.
+    pub cups: Vec<Length>,
+    /// What the card says of it.
+    pub answer: cup_hinge::Answer,
+}
+
+/// All that follows from the inputs.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Cabinet {
+    /// Width of the carcass.
+    pub width: Length,
+    /// Its height, without plinth or legs.
+    pub height: Length,
+    /// From the rear edges to the front edges.
+    pub depth: Length,
+    /// Height of plinth or legs.
+    pub base: Length,
+    /// Between the sides.
+    pub inside_width: Range,
+    /// Between bottom and top.
+    pub inside_height: Range,
+    /// From the back to where shelves end.
+    pub inside_depth: Length,
+    /// The bays: from where to where.
+    pub bays: Vec<(Length, Length)>,
+    /// Every part at its place.
+    pub parts: Vec<Part>,
+    /// Parts that are cut alike.
+    pub cut_list: Vec<Line>,
+    /// What is bought by the piece.
+    pub fittings: Vec<Fittings>,
+    /// How much edging it takes, end to end.
+    pub edging: Option<Length>,
+    /// Rows of holes, board by board.
+    pub rows: Vec<Rows>,
+    /// Joints of the carcass.
+    pub joins: Vec<Join>,
+    /// The doors, from left to right.
+    pub doors: Vec<Door>,
+    /// The back, as its card has it.
+    pub back: back_panel::Answer,
+    /// The groove or rabbet for it.
+    pub groove: Option<groove::Answer>,
+    /// The wall cleat.
+    pub cleat: Option<wall_cleat::Answer>,
+    /// The shelves under their load.
+    pub shelves: Vec<Shelf>,
+    /// The clothes rail.
+    pub rail: Option<clothes_rail::Answer>,
+    /// What it weighs, empty, in kilograms. An estimate.
+    pub weight_kg: f64,
+    /// Whether the wall holds it.
+    pub hang: Option<hanging::Answer>,
+    /// What is in another thing's way.
+    pub clashes: Vec<Clash>,
+    /// The worst fits.
+    pub fits: Vec<Fit>,
+    /// The order of work.
+    pub work: Vec<Step>,
+    /// What to mind.
+    pub cautions: Vec<Caution>,
+}
+
+/// Works out a whole cabinet.
+///
+/// # Errors
+/// A problem for each input that cannot be used, in the cabinet's own names for them, also where a card found it.
+pub fn solve(inputs: &Inputs) -> Result<Cabinet, Problems> {
+    let given = inputs.read()?;
+    let frame = Frame::new(inputs, &given)?;
+    check(inputs, &given, &frame)?;
+    let mut built = Built::carcass(inputs, &given, &frame)?;
+    let doors = doors::doors(inputs, &given, &frame)?;
+    let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, &mut built)?;
+    let mut parts = built.parts;
+    let joins = joins::joins(inputs, given.bays, &parts)?;
+    let rail = checks::rail(inputs, &given, &frame)?;
+    let clashes = checks::clashes(inputs, &frame, &doors, &rows, (&tight, rail.as_ref()), given.rail_bay)?;
+    let doors = hung(&given, &rows, doors, &mut parts)?;
+    let weight_kg = checks::weight_kg(inputs, &parts)?;
+    let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
+    let mut cabinet = Cabinet {
+        shelves: checks::shelves(inputs, &parts)?,
+        hang: checks::hang(inputs, &given, &frame, weight_kg)?,
+        fits: fits::fits(inputs, &given, &frame, loose)?,
+        cut_list: goods::cut_list(&parts),
+        edging: goods::edging(inputs, &parts)?,
+        fittings: Vec::new(),
+        width: frame.width,
+        height: frame.height,
+        depth: frame.depth,
+        base: given.base,
+        inside_width: frame.inside_width,
+        inside_height: frame.inside_height,
+        inside_depth: frame.shelf_front.minus(frame.inner)?,
+        bays: frame.bays,
+        parts,
+        rows,
+        joins,
+        doors,
+        back: frame.back,
+        groove: frame.groove,
+        cleat: frame.cleat,
+        rail,
+        weight_kg,
+        clashes,
+        work: Vec::new(),
+        cautions: Vec::new(),
+    };
+    cabinet.fittings = goods::fittings(inputs, &cabinet);
+    cabinet.work = work::steps(&cabinet);
+    cabinet.cautions = cautions(&cabinet);
+    Ok(cabinet)
+}
+
+/// What only the whole can say.
+fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> {
+    let mut problems = Problems::default();
+    let boards = frame.board.times(2, 1)?;
+    if inputs.stands == Stands::Plinth && given.toe.plus(boards)? >= frame.depth {
+        let most = frame.depth.minus(boards)?;
+        let why = "front and rear of the plinth have to stand under the cabinet";
+        problems.add("toe", Problem::TooLarge { most: most.into(), why });
+    }
+    if inputs.stands == Stands::Rail && given.strip_height >= frame.inside_height.nominal() {
+        let most = frame.inside_height.nominal();
+        problems.add("strip_height", Problem::TooLarge { most: most.into(), why: "the cabinet is no higher inside" });
+    }
+    let door = given.edging.times(2, 1)?;
+    if inputs.has_doors() && door >= given.carcass.nominal().min(given.door.nominal()).times(4, 1)? {
+        let most = given.door.nominal();
+        problems.add("edging_thickness", Problem::TooLarge { most: most.into(), why: "thicker edging is a frame" });
+    }
+    if problems.is_empty() { Ok(()) } else { Err(problems) }
+}
+
+/// Adds the doors to the parts, their cups where the plates are.
+fn hung(given: &Given, rows: &[Rows], doors: Vec<doors::Door>, parts: &mut Vec<Part>) -> Result<Vec<Door>, Problems> {
+    let mut hung = Vec::new();
+    for door in doors {
+        let on = parts.len();
+        doors::parts(&door, given, parts)?;
+        // The face that looks right is the one on the bay's left.
+        let face = match door.hinged {
+            Hand::Left => Hand::Right,
+            Hand::Right => Hand::Left,
+        };
+        let own = rows.iter().find(|rows| rows.bay == door.bay && rows.face == face);
+        let cups = own.map(|rows| rows.rows.plates.iter().map(|plate| plate.on_door).collect()).unwrap_or_default();
+        hung.push(Door { on, place: door.place, overlays: door.overlays, cups, answer: door.answer });
+    }
+    Ok(hung)
+}
+
+/// Of every card that was asked, each once.
+fn cautions(cabinet: &Cabinet) -> Vec<Caution> {
+    let mut all: Vec<Caution> = Vec::new();
+    let asked = [
+        cabinet.hang.as_ref().map(|hang| &hang.cautions),
+        cabinet.cleat.as_ref().map(|cleat| &cleat.cautions),
+        Some(&cabinet.back.cautions),
+        cabinet.groove.as_ref().map(|groove| &groove.cautions),
+        cabinet.doors.first().map(|door| &door.answer.cautions),
+        cabinet.rows.first().map(|rows| &rows.rows.cautions),
+        cabinet.joins.first().map(|join| &join.marks.cautions),
+        cabinet.shelves.first().map(|shelf| &shelf.answer.cautions),
+        cabinet.rail.as_ref().map(|rail| &rail.cautions),
+    ];
+    for caution in asked.into_iter().flatten().flatten() {
+        if !all.contains(caution) {
+            all.push(*caution);
+        }
+    }
+    all
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,181 @@
+//! The order of work: every setting of a machine once, with all the parts that share it.
+
+use super::Cabinet;
+use super::part::{Part, Stock, What};
+use crate::cards::joints::Kind;
+use crate::cards::{groove, wall_cleat};
+use crate::measure::Length;
+use serde::Serialize;
+
+/// How a machine is set.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Setup {
+    /// Ripped to width: the fence from the blade.
+    Rip {
+        /// From which board.
+        stock: Stock,
+        /// Fence to the near side of the blade.
+        fence: Length,
+    },
+    /// Crosscut to length: the stop from the blade.
+    Crosscut {
+        /// From which board.
+        stock: Stock,
+        /// Stop to the near side of the blade.
+        stop: Length,
+    },
+    /// The groove or rabbet for the back, with the rear edge at the fence.
+    Groove {
+        /// Height of the blade.
+        height: Length,
+        /// Every pass.
+        passes: Vec<groove::Pass>,
+    },
+    /// The bevels of the wall cleat.
+    Bevel {
+        /// Every pass, the blade leaning away from the fence.
+        passes: Vec<wall_cleat::Pass>,
+    },
+    /// Edges glued on and trimmed flush.
+    Edge,
+    /// A row of holes along a rail.
+    Row {
+        /// The row, from the front edge.
+        from_front: Length,
+        /// The stop: the first hole from the datum end.
+        first: Length,
+        /// How deep; none where it goes right through.
+        deep: Option<Length>,
+    },
+    /// Cups of hinges, drilled against a fence.
+    Cups {
+        /// From the door's edge to their middles.
+        from_edge: Length,
+        /// Their middles from its lower end.
+        at: Vec<Length>,
+    },
+    /// Joints along an edge.
+    Join {
+        /// What joins it.
+        kind: Kind,
+        /// Marks from the front edge of the part whose end is joined.
+        marks: Vec<Length>,
+        /// From its outer face to their middles.
+        line: Length,
+    },
+    /// The carcass glued or screwed together.
+    Assemble,
+    /// The back slid or nailed in.
+    PutIn,
+    /// Doors hung, and set by their gaps.
+    HangDoors,
+    /// Strips screwed to the wall, and the cabinet hooked on.
+    HangUp,
+}
+
+/// A step of the work.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Step {
+    /// How the machine is set, or what is done.
+    pub setup: Setup,
+    /// The parts, by their places in the list of parts.
+    pub parts: Vec<usize>,
+}
+
+/// Steps as they are gathered.
+#[derive(Default)]
+struct Steps(Vec<Step>);
+
+impl Steps {
+    /// A part shares the setting with those that have the same.
+    fn add(&mut self, setup: Setup, part: usize) {
+        match self.0.iter_mut().find(|step| step.setup == setup) {
+            Some(step) if step.parts.contains(&part) => {}
+            Some(step) => step.parts.push(part),
+            None => self.0.push(Step { setup, parts: vec![part] }),
+        }
+    }
+}
+
+/// What is cut from sheets on the saw; edging comes as it is.
+fn sawn(parts: &[Part]) -> impl Iterator<Item = (usize, &Part)> {
+    parts.iter().enumerate().filter(|(_, part)| part.stock != Stock::Edging)
+}
+
+/// Every step, in the order of the work: wide rips before narrow ones, long parts before short ones.
+pub(super) fn steps(cabinet: &Cabinet) -> Vec<Step> {
+    let mut steps = Steps::default();
+    let mut by_width: Vec<(usize, &Part)> = sawn(&cabinet.parts).collect();
+    by_width.sort_by(|(_, a), (_, b)| (a.stock, b.width).cmp(&(b.stock, a.width)));
+    for (at, part) in &by_width {
+        // Both strips of a cleat come from one board.
+        let pair = cabinet.cleat.as_ref().filter(|_| part.section.is_some()).map(|cleat| cleat.board);
+        steps.add(Setup::Rip { stock: part.stock, fence: pair.unwrap_or(part.width) }, *at);
+    }
+    let mut by_length = by_width;
+    by_length.sort_by(|(_, a), (_, b)| (a.stock, b.length).cmp(&(b.stock, a.length)));
+    for (at, part) in &by_length {
+        steps.add(Setup::Crosscut { stock: part.stock, stop: part.length }, *at);
+    }
+    if let Some(groove) = &cabinet.groove {
+        let setup = Setup::Groove { height: groove.depth, passes: groove.passes.clone() };
+        for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| !part.grooves.is_empty()) {
+            steps.add(setup.clone(), at);
+        }
+    }
+    if let Some(cleat) = &cabinet.cleat {
+        for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.section.is_some()) {
+            steps.add(Setup::Bevel { passes: cleat.passes.clone() }, at);
+        }
+    }
+    for part in &cabinet.parts {
+        if let What::Edging { on } = part.what {
+            steps.add(Setup::Edge, on);
+        }
+    }
+    drilled(cabinet, &mut steps);
+    put_together(cabinet, &mut steps);
+    steps.0
+}
+
+fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
+    for rows in &cabinet.rows {
+        let deep = (!rows.through).then_some(rows.deep);
+        for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
+            if !row.holes.is_empty() {
+                steps.add(Setup::Row { from_front: row.from_front, first: rows.rows.first, deep }, rows.on);
+            }
+        }
+    }
+    for door in &cabinet.doors {
+        steps.add(Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone() }, door.on);
+    }
+    for join in &cabinet.joins {
+        let marks = &join.marks;
+        let setup = Setup::Join { kind: marks.kind, marks: marks.marks.clone(), line: marks.line };
+        for (edge, face) in &join.pairs {
+            steps.add(setup.clone(), *edge);
+            steps.add(setup.clone(), *face);
+        }
+    }
+}
+
+fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
+    for (edge, face) in cabinet.joins.iter().flat_map(|join| &join.pairs) {
+        for part in [*edge, *face] {
+            steps.add(Setup::Assemble, part);
+        }
+    }
+    for (at, part) in sawn(&cabinet.parts) {
+        match part.what {
+            What::Back => steps.add(Setup::PutIn, at),
+            What::Door { .. } => steps.add(Setup::HangDoors, at),
+            What::CabinetStrip | What::WallStrip | What::Spacer | What::HangingRail { .. } => {
+                steps.add(Setup::HangUp, at);
+            }
+            What::PlinthFront | What::PlinthRear | What::PlinthCross { .. } => steps.add(Setup::Assemble, at),
+            _ => {}
+        }
+    }
+}
