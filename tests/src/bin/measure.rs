@@ -189,10 +189,11 @@ enum Doing {
 
 /// Takes the time of every frame.
 const FRAMES: &str = "
+    cancelAnimationFrame(window.next_frame);
     window.frames_ms = [];
     let last = performance.now();
-    const note = (now) => { window.frames_ms.push(now - last); last = now; requestAnimationFrame(note); };
-    requestAnimationFrame(note);";
+    const note = (now) => { window.frames_ms.push(now - last); last = now; window.next_frame = requestAnimationFrame(note); };
+    window.next_frame = requestAnimationFrame(note);";
 
 async fn frames() -> Outcome {
     let shell = &mut Shell::open(Kind::Browser).await?;
