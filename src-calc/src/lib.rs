@@ -14,6 +14,7 @@
 pub mod cabinet;
 pub mod cards;
 pub mod caution;
+mod mark;
 pub mod measure;
 pub mod problem;
 pub mod sheets;

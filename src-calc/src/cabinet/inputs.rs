@@ -269,6 +269,10 @@ pub struct Inputs {
     pub screw_length: Reading,
     /// How many of them.
     pub screws: Figure,
+    /// The steps of the work that are done, part by part, by their place in the order of work.
+    pub done: Vec<u32>,
+    /// The work that they belong to.
+    pub done_of: String,
 }
 
 impl Default for Inputs {
@@ -327,6 +331,8 @@ impl Default for Inputs {
             screw: Screw::No10,
             screw_length: Reading::mm("80"),
             screws: "4".into(),
+            done: Vec::new(),
+            done_of: String::new(),
         }
     }
 }

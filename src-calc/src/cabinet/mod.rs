@@ -17,6 +17,7 @@ mod part;
 mod read;
 mod rows;
 mod work;
+mod working;
 
 pub use checks::{Clash, Shelf};
 pub use fits::{Fit, Fitted};
@@ -31,6 +32,7 @@ use crate::cards::{back_panel, clothes_rail, cup_hinge, groove, hanging, wall_cl
 use crate::caution::Caution;
 use crate::measure::{Length, Range};
 use crate::problem::{Problem, Problems};
+use crate::working::Working;
 use build::Built;
 use frame::Frame;
 use read::Given;
@@ -104,6 +106,10 @@ pub struct Cabinet {
     pub fits: Vec<Fit>,
     /// The order of work.
     pub work: Vec<Step>,
+    /// The mark of this very work, by which ticks are known to belong to it.
+    pub work_mark: String,
+    /// How it was worked out.
+    pub working: Working,
     /// What to mind.
     pub cautions: Vec<Caution>,
 }
@@ -140,22 +146,26 @@ pub fn solve(inputs: &Inputs) -> Result<Cabinet, Problems> {
         inside_width: frame.inside_width,
         inside_height: frame.inside_height,
         inside_depth: frame.shelf_front.minus(frame.inner)?,
-        bays: frame.bays,
+        bays: frame.bays.clone(),
         parts,
         rows,
         joins,
         doors,
-        back: frame.back,
-        groove: frame.groove,
-        cleat: frame.cleat,
+        back: frame.back.clone(),
+        groove: frame.groove.clone(),
+        cleat: frame.cleat.clone(),
         rail,
         weight_kg,
         clashes,
         work: Vec::new(),
+        work_mark: String::new(),
+        working: Working::default(),
         cautions: Vec::new(),
     };
     cabinet.fittings = goods::fittings(inputs, &cabinet);
     cabinet.work = work::steps(&cabinet);
+    cabinet.work_mark = work::work_mark(&cabinet);
+    cabinet.working = working::working(inputs, &given, &frame, &cabinet)?;
     cabinet.cautions = cautions(&cabinet);
     Ok(cabinet)
 }

@@ -4,8 +4,10 @@ use super::Cabinet;
 use super::part::{Part, Stock, What};
 use crate::cards::joints::Kind;
 use crate::cards::{groove, wall_cleat};
+use crate::mark::mark;
 use crate::measure::Length;
 use serde::Serialize;
+use std::hash::{Hash, Hasher};
 
 /// How a machine is set.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -178,4 +180,22 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
             _ => {}
         }
     }
+}
+
+/// The mark of a cabinet's work: of every part, its place, and every hole and joint.
+pub(super) fn work_mark(cabinet: &Cabinet) -> String {
+    mark(|hasher| {
+        for part in &cabinet.parts {
+            (part.place.from, part.place.to).hash(hasher);
+            hasher.write(part.what.name().as_bytes());
+        }
+        for rows in &cabinet.rows {
+            for hole in &rows.rows.front.holes {
+                (hole.at, hole.plate).hash(hasher);
+            }
+        }
+        for join in &cabinet.joins {
+            (&join.lines, &join.marks.marks, join.marks.line).hash(hasher);
+        }
+    })
 }

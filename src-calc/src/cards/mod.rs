@@ -6,6 +6,7 @@
 pub mod angles;
 pub mod back_panel;
 pub mod bevelled_strips;
+pub mod cabinet;
 pub mod clothes_rail;
 pub mod convert;
 pub mod cup_hinge;
@@ -49,6 +50,7 @@ pub enum Refusal {
 /// Every card, in the order of the bench.
 pub const CARDS: &[Card] = &[
     convert::CARD,
+    cabinet::CARD,
     back_panel::CARD,
     shelf::CARD,
     clothes_rail::CARD,

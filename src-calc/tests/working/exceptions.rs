@@ -2,6 +2,7 @@
 
 /// Cannot be worked out from their text and what stands beside it.
 pub(crate) const WORDS: &[(&str, &str, &str)] = &[
+    ("cabinet", "Weight, empty", "a sum over all parts"),
     ("shelf", "Largest bending moment", "names the places of two moments, from the curve of the whole beam"),
     ("shelf", "Stiffness after years", "the formula of the first day once more, with two figures changed"),
     ("shelf", "Stress in the board", "the distance to the outermost fibre of one of two days"),

@@ -16,6 +16,12 @@ pub(crate) const LINES: &[Lines] = &[
         elsewhere: "",
     },
     Lines {
+        card: "cabinet",
+        demo: "Width inside; Height inside; From the back to the front of the shelves; Length of a loose shelf; \
+               Weight, empty",
+        elsewhere: "Width of the carcass; Height of the carcass",
+    },
+    Lines {
         card: "back-panel",
         demo: "Movement with humidity; Panel width; Width on the wettest day; Room for the width, at the least; \
                Width on the driest day; Least engagement on the left; Least engagement on the right; Panel height; \

@@ -6,6 +6,7 @@
 mod angles;
 mod back_panel;
 mod bevelled_strips;
+mod cabinet;
 mod clothes_rail;
 mod convert;
 mod cup_hinge;
@@ -162,6 +163,7 @@ impl PartialEq for CardEntry {
 /// Every card, in the order of the bench. The only place that knows them all.
 pub const CARDS: &[CardEntry] = &[
     CardEntry::of::<convert::Convert>(),
+    CardEntry::of::<cabinet::Cabinet>(),
     CardEntry::of::<back_panel::BackPanel>(),
     CardEntry::of::<shelf::Shelf>(),
     CardEntry::of::<clothes_rail::ClothesRail>(),

@@ -50,6 +50,20 @@ pub const CASES: &[Case] = &[
         steps: None,
     },
     Case {
+        slug: "cabinet",
+        // 830 − 2·14.6; 1170 − 2·14.6; grooves of 6 on three sides, past the bottom by 14.6, 2 for clearance.
+        demo: &["801 × 1141 mm", "811 × 1159.5 mm"],
+        acts: &[Type("cabinet-width", "600"), Type("cabinet-height", "720"), Type("cabinet-carcass-thickness", "18")],
+        // 600 − 36; 720 − 36; 564 + 12 − 2; 684 + 6 + 18 − 2.
+        answer: &["564 × 684 mm", "574 × 706 mm"],
+        // 22.205, 26.929, 22.598 and 27.795 in.
+        inches: &["22 3/16 × 26 15/16 inch", "22 5/8 × 27 13/16 inch"],
+        source: "a carcass leaves its outer size less two boards (common practice); handbook P for the back",
+        bad: ("cabinet-bays", "9", "At most 8"),
+        enter: Some(("cabinet-width", "cabinet-height")),
+        steps: Some(("cabinet-width", "600.5", "599.5")),
+    },
+    Case {
         slug: "back-panel",
         // Width 564 + 8 + 8 − 2 (handbook P-1); height 702 + 18 + 8 − 2, nailed over the bottom edge.
         demo: &["578 mm", "726 mm"],

@@ -1,0 +1,191 @@
+//! The cut list, and the holes of every part, as tables.
+
+use crate::show::{Show, Shown, plain};
+use crate::widgets::fold::Fold;
+use crate::words::{say, say_with};
+use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What};
+use scantling::measure::Length;
+use yew::prelude::*;
+
+/// What a part is called on the screen.
+pub(super) fn name(what: What) -> AttrValue {
+    match what {
+        What::Side(Hand::Left) => say("cabinet-part-side-left"),
+        What::Side(Hand::Right) => say("cabinet-part-side-right"),
+        What::Top => say("cabinet-part-top"),
+        What::Bottom => say("cabinet-part-bottom"),
+        What::Upright { after } => say_with("cabinet-part-upright", [("bay", after.into())]),
+        What::FixedShelf { .. } => say("cabinet-part-fixed-shelf"),
+        What::LooseShelf { .. } => say("cabinet-part-shelf"),
+        What::Back => say("cabinet-part-back"),
+        What::Door { hinged: Hand::Left, .. } => say("cabinet-part-door-left"),
+        What::Door { hinged: Hand::Right, .. } => say("cabinet-part-door-right"),
+        What::CabinetStrip => say("cabinet-part-cabinet-strip"),
+        What::WallStrip => say("cabinet-part-wall-strip"),
+        What::Spacer => say("cabinet-part-spacer"),
+        What::HangingRail { .. } => say("cabinet-part-hanging-rail"),
+        What::PlinthFront => say("cabinet-part-plinth-front"),
+        What::PlinthRear => say("cabinet-part-plinth-rear"),
+        What::PlinthCross { .. } => say("cabinet-part-plinth-cross"),
+        What::Edging { .. } => say("cabinet-part-edging"),
+    }
+}
+
+/// What a board is called.
+pub(super) fn stock(stock: Stock) -> AttrValue {
+    say(match stock {
+        Stock::Carcass => "cabinet-stock-carcass",
+        Stock::Shelf => "cabinet-stock-shelf",
+        Stock::Back => "cabinet-stock-back",
+        Stock::Door => "cabinet-stock-door",
+        Stock::Strip => "cabinet-stock-strip",
+        Stock::Edging => "cabinet-stock-edging",
+    })
+}
+
+/// Lengths with signs between them, in one unit.
+pub(super) fn sizes<const N: usize>(sides: [Length; N], show: Show) -> String {
+    plain(&Shown::joined(sides.map(|side| show.length(side)), " × ").main)
+}
+
+/// The names of the parts of a line, each once.
+pub(super) fn names(cabinet: &Cabinet, parts: &[usize]) -> String {
+    let mut names: Vec<AttrValue> = Vec::new();
+    for part in parts.iter().filter_map(|at| cabinet.parts.get(*at)) {
+        let name = name(part.what);
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names.join(", ")
+}
+
+fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
+    html! {
+        <tr>
+            <th scope="row">{ names(cabinet, &line.parts) }</th>
+            <td>{ line.parts.len() }</td>
+            <td>{ sizes([line.length, line.width, line.thickness], show) }</td>
+            <td>{ stock(line.stock) }</td>
+        </tr>
+    }
+}
+
+/// Every part once, those that are cut alike together.
+pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
+    html! {
+        <section class="parts">
+            <h3>{ say("cabinet-cut-list") }</h3>
+            <div class="table-scroll" tabindex="0" role="region" aria-label={say("cabinet-cut-list")}>
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col">{ say("cabinet-column-part") }</th>
+                            <th scope="col">{ say("cabinet-column-count") }</th>
+                            <th scope="col">{ say("cabinet-column-size") }</th>
+                            <th scope="col">{ say("cabinet-column-board") }</th>
+                        </tr>
+                    </thead>
+                    <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
+                </table>
+            </div>
+        </section>
+    }
+}
+
+fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> String {
+    lengths.map(|at| show.on_drawing(at)).collect::<Vec<_>>().join("; ")
+}
+
+fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
+    let Some(part) = cabinet.parts.get(rows.on) else { return Html::default() };
+    let face = say(if rows.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
+    let title = format!("{}, {face}", name(part.what));
+    let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
+    let row_of = |row: &scantling::cards::hole_rows::Row| {
+        let values = [("setback", show.on_drawing(row.from_front).into())];
+        let screws = row.holes.iter().filter(|hole| hole.plate).map(|hole| hole.at);
+        let pins = row.holes.iter().filter(|hole| !hole.plate).map(|hole| hole.at);
+        (say_with("cabinet-row", values), listed(pins, show), listed(screws, show))
+    };
+    let (front, front_pins, screws) = row_of(&rows.rows.front);
+    let rear = rows.rows.rear.as_ref().map(row_of);
+    let deep = if rows.through {
+        say("cabinet-through").to_string()
+    } else {
+        format!("⌀ {}, {}", show.on_drawing(rows.rows.hole), show.on_drawing(rows.deep))
+    };
+    html! {
+        <table>
+            <caption>{ title }</caption>
+            <tbody>
+                if !front_pins.is_empty() {
+                    { row(front.clone(), front_pins) }
+                }
+                if !screws.is_empty() {
+                    { row(say_with("cabinet-plates", [("row", front.as_str().into())]), screws) }
+                }
+                if let Some((rear, pins, _)) = rear {
+                    { row(rear, pins) }
+                }
+                { row(say("cabinet-holes-deep"), deep) }
+            </tbody>
+        </table>
+    }
+}
+
+fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
+    let edges: Vec<usize> = join.pairs.iter().map(|(edge, _)| *edge).collect();
+    let faces: Vec<usize> = join.pairs.iter().map(|(_, face)| *face).collect();
+    let marks = listed(join.marks.marks.iter().copied(), show);
+    let on_faces = join.marks.marks.iter().filter_map(|mark| mark.plus(join.front_gap).ok());
+    let mut lines = Vec::new();
+    for line in &join.lines {
+        if !lines.contains(line) {
+            lines.push(*line);
+        }
+    }
+    let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
+    let fixing = &join.marks.fixing;
+    html! {
+        <table>
+            <caption>{ format!("{} – {}", names(cabinet, &edges), names(cabinet, &faces)) }</caption>
+            <tbody>
+                { row(say("cabinet-marks-edge"), marks) }
+                { row(say("cabinet-marks-face"), listed(on_faces, show)) }
+                { row(say("cabinet-line-edge"), show.on_drawing(join.marks.line)) }
+                { row(say("cabinet-line-face"), listed(lines.into_iter(), show)) }
+                { row(say("cabinet-joint-deep"), sizes([fixing.in_edge, fixing.in_other], show).replace('×', "/")) }
+            </tbody>
+        </table>
+    }
+}
+
+fn cup_table(cabinet: &Cabinet, show: Show) -> Html {
+    let row = |door: &scantling::cabinet::Door| {
+        let what = cabinet.parts.get(door.on).map(|part| name(part.what)).unwrap_or_default();
+        html! { <tr><th scope="row">{ what }</th><td>{ listed(door.cups.iter().copied(), show) }</td></tr> }
+    };
+    let Some(first) = cabinet.doors.first() else { return Html::default() };
+    let values = [("edge", show.on_drawing(first.answer.cup_centre).into())];
+    html! {
+        <table>
+            <caption>{ say_with("cabinet-cups", values) }</caption>
+            <tbody>{ for cabinet.doors.iter().map(row) }</tbody>
+        </table>
+    }
+}
+
+/// Running measurements, part by part: rows, joints, cups.
+pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
+    html! {
+        <Fold name="holes" title={say("cabinet-holes")}>
+            <div class="parts hole-tables">
+                <p class="hint">{ say("cabinet-datum") }</p>
+                { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
+                { cup_table(cabinet, show) }
+                { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
+            </div>
+        </Fold>
+    }
+}

@@ -1,0 +1,154 @@
+//! The order of work: every setting with the parts that share it, to be ticked off.
+
+use super::{Cabinet, joint, parts};
+use crate::show::{Show, figures};
+use crate::widgets::fields::Fields;
+use crate::widgets::fold::Fold;
+use crate::widgets::tick_list::{Tick, TickGroup};
+use crate::words::{say, say_with};
+use scantling::cabinet::{Cabinet as Answer, Inputs, Setup, Step};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// The setting in words.
+fn title(setup: &Setup, show: Show) -> AttrValue {
+    let at = |length| show.on_drawing(length);
+    let listed =
+        |lengths: &[scantling::measure::Length]| lengths.iter().map(|one| at(*one)).collect::<Vec<_>>().join("; ");
+    match setup {
+        Setup::Rip { stock, fence } => {
+            let board = parts::stock(*stock);
+            say_with("cabinet-do-rip", [("board", board.as_str().into()), ("fence", at(*fence).into())])
+        }
+        Setup::Crosscut { stock, stop } => {
+            let board = parts::stock(*stock);
+            say_with("cabinet-do-crosscut", [("board", board.as_str().into()), ("stop", at(*stop).into())])
+        }
+        Setup::Groove { height, passes } => {
+            let fences: Vec<_> = passes.iter().map(|pass| pass.near).collect();
+            let values = [("height", at(*height).into()), ("fences", listed(&fences).into())];
+            say_with("cabinet-do-groove", values)
+        }
+        Setup::Bevel { passes } => {
+            let said = passes.iter().map(|pass| {
+                let values = [("lean", figures(pass.lean_degrees, 4).into()), ("fence", at(pass.fence).into())];
+                say_with("cabinet-do-bevel", values).to_string()
+            });
+            said.collect::<Vec<_>>().join("; ").into()
+        }
+        Setup::Edge => say("cabinet-do-edge"),
+        Setup::Row { from_front, first, deep } => {
+            let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
+            let values = [("setback", at(*from_front).into()), ("first", at(*first).into()), ("deep", deep.into())];
+            say_with("cabinet-do-row", values)
+        }
+        Setup::Cups { from_edge, at: cups } => {
+            let values = [("edge", at(*from_edge).into()), ("at", listed(cups).into())];
+            say_with("cabinet-do-cups", values)
+        }
+        Setup::Join { kind, marks, line } => {
+            let kind = joint(*kind);
+            let values = [("joint", kind.as_str().into()), ("marks", listed(marks).into()), ("line", at(*line).into())];
+            say_with("cabinet-do-join", values)
+        }
+        Setup::Assemble => say("cabinet-do-assemble"),
+        Setup::PutIn => say("cabinet-do-put-in"),
+        Setup::HangDoors => say("cabinet-do-hang-doors"),
+        Setup::HangUp => say("cabinet-do-hang-up"),
+    }
+}
+
+/// The parts of a step, those that are cut alike as one tick.
+fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32]) -> Vec<Tick> {
+    let mut ticks = Vec::new();
+    for line in &answer.cut_list {
+        let here: Vec<usize> = line.parts.iter().copied().filter(|part| step.parts.contains(part)).collect();
+        if here.is_empty() {
+            continue;
+        }
+        let what = format!("{} × {}", here.len(), parts::names(answer, &here));
+        let then = parts::sizes([line.length, line.width, line.thickness], show);
+        ticks.push(Tick { number: *number, what: what.into(), then: then.into(), done: done.contains(number) });
+        *number += 1;
+    }
+    ticks
+}
+
+#[derive(Properties)]
+pub(super) struct OrderProps {
+    answered: Rc<(Inputs, Answer)>,
+    /// What is done, and of which work.
+    done: (Vec<u32>, String),
+    show: Show,
+    ontick: Callback<u32>,
+}
+
+/// The callback is made anew at every draw, but holds nothing that ages.
+impl PartialEq for OrderProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.answered, &other.answered) && self.done == other.done && self.show == other.show
+    }
+}
+
+#[component]
+fn Order(props: &OrderProps) -> Html {
+    let (_, answer) = &*props.answered;
+    let (done, of) = &props.done;
+    let here: &[u32] = if *of == answer.work_mark { done } else { &[] };
+    let mut number = 0;
+    let groups: Vec<(AttrValue, Vec<Tick>)> = answer
+        .work
+        .iter()
+        .map(|step| (title(&step.setup, props.show), ticks(answer, step, props.show, &mut number, here)))
+        .collect();
+    html! {
+        <div class="cut-order">
+            { state(number, done, *of == answer.work_mark) }
+            { for groups.into_iter().enumerate().map(|(at, (name, ticks))| html! {
+                <TickGroup key={at} title={html! { <>{ &name }</> }} {name} {ticks} ontick={props.ontick.clone()} />
+            }) }
+        </div>
+    }
+}
+
+/// How much is done, or that what was done belongs to other sizes.
+fn state(all: u32, done: &[u32], current: bool) -> Html {
+    let count = u32::try_from(done.len()).unwrap_or(u32::MAX);
+    if count > 0 && !current {
+        let words = say_with("cabinet-ticks-gone", [("count", count.into())]);
+        return html! { <p class="cut-state verdict" data-tone="mind" role="status">{ words }</p> };
+    }
+    let words = say_with("cabinet-ticked", [("count", count.into()), ("all", all.into())]);
+    html! {
+        <p class="cut-state" role="status">
+            <span>{ words }</span>
+            <progress max={all.max(1).to_string()} value={count.to_string()} aria-hidden="true" />
+        </p>
+    }
+}
+
+/// The order of work, drawn only where it is seen.
+pub(super) fn order(fields: &Fields<Cabinet>, show: Show) -> Html {
+    let Some(answered) = fields.answered() else { return Html::default() };
+    let mark = answered.1.work_mark.clone();
+    let ontick = fields.act(move |inputs, _, number: u32| {
+        if inputs.done_of != mark {
+            inputs.done_of.clone_from(&mark);
+            inputs.done.clear();
+        }
+        match inputs.done.iter().position(|done| *done == number) {
+            Some(at) => {
+                inputs.done.remove(at);
+            }
+            None => inputs.done.push(number),
+        }
+    });
+    let done = (fields.inputs().done.clone(), fields.inputs().done_of.clone());
+    html! { <Order {answered} {done} {show} {ontick} /> }
+}
+
+/// The list under its heading.
+pub(super) fn folded(fields: &Fields<Cabinet>, answer: &Answer, show: Show) -> Html {
+    let steps = u32::try_from(answer.work.len()).unwrap_or(u32::MAX);
+    html! { <Fold name="cuts" title={say_with("cabinet-work", [("steps", steps.into())])}>{ order(fields, show) }</Fold> }
+}
