@@ -4,6 +4,7 @@
 
 mod accessibility;
 mod addresses;
+mod cabinet;
 mod clipboard;
 mod layout;
 mod offline;

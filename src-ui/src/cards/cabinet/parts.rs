@@ -61,12 +61,13 @@ pub(super) fn names(cabinet: &Cabinet, parts: &[usize]) -> String {
 }
 
 fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
+    // A measured thickness is said as it was measured.
+    let thick = show.typed(line.thickness);
     html! {
         <tr>
-            <th scope="row">{ names(cabinet, &line.parts) }</th>
-            <td>{ line.parts.len() }</td>
-            <td>{ sizes([line.length, line.width, line.thickness], show) }</td>
-            <td>{ stock(line.stock) }</td>
+            <th scope="row">{ format!("{} × {}", line.parts.len(), names(cabinet, &line.parts)) }</th>
+            <td>{ sizes([line.length, line.width], show) }</td>
+            <td>{ format!("{}, {thick}", stock(line.stock)) }</td>
         </tr>
     }
 }
@@ -81,7 +82,6 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                     <thead>
                         <tr>
                             <th scope="col">{ say("cabinet-column-part") }</th>
-                            <th scope="col">{ say("cabinet-column-count") }</th>
                             <th scope="col">{ say("cabinet-column-size") }</th>
                             <th scope="col">{ say("cabinet-column-board") }</th>
                         </tr>
@@ -93,8 +93,13 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
-fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> String {
-    lengths.map(|at| show.on_drawing(at)).collect::<Vec<_>>().join("; ")
+/// Lengths one after another, the unit once behind them all.
+pub(super) fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> String {
+    let said: Vec<String> = lengths.map(|at| show.on_drawing(at)).collect();
+    let unit = [" mm", " in"].into_iter().find(|unit| said.iter().all(|one| one.ends_with(unit)));
+    let Some(unit) = unit.filter(|_| !said.is_empty()) else { return said.join("; ") };
+    let bare: Vec<&str> = said.iter().map(|one| one.strip_suffix(unit).unwrap_or(one)).collect();
+    format!("{}{unit}", bare.join("; "))
 }
 
 fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {

@@ -7,6 +7,7 @@ use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup};
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Inputs, Setup, Step};
+use scantling::measure::Length;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -67,7 +68,7 @@ fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32
             continue;
         }
         let what = format!("{} × {}", here.len(), parts::names(answer, &here));
-        let then = parts::sizes([line.length, line.width, line.thickness], show);
+        let then = parts::sizes([line.length, line.width], show);
         ticks.push(Tick { number: *number, what: what.into(), then: then.into(), done: done.contains(number) });
         *number += 1;
     }

@@ -1,0 +1,67 @@
+//! Cabinet: everything follows a measured thickness, what is in the way is named, ticks over a restart.
+
+use scantling_tests::fault::Outcome;
+use scantling_tests::play::play;
+use scantling_tests::shell::{Kind, Shell};
+use scantling_tests::wait::until;
+
+/// The text of the first such element holds these words.
+async fn says(shell: &Shell, css: &str, words: &str) -> Outcome {
+    let look = async || shell.text(css).await;
+    until(words, look, |text| text.as_deref().is_some_and(|text| text.contains(words))).await.map(drop)
+}
+
+#[test]
+fn everything_follows_the_measured_thickness() -> Outcome {
+    play("cabinet-follows", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        // 830 − 2·14.6 between the sides; shelves 2 shorter.
+        says(shell, ".parts table", "799 × 327 mm").await?;
+        shell.type_into("cabinet-carcass-thickness", "18").await?;
+        // 830 − 36 − 2; doors (794 + 2·16.4 − 3) / 2 = 411.9 by 1134 + 32.8 = 1166.8.
+        says(shell, ".parts table", "792 × 327 mm").await?;
+        says(shell, ".parts table", "carcass, 18 mm").await?;
+        says(shell, ".parts table", "1167 × 412 mm").await?;
+        // The bottom is ripped for the back to slide in past it: 350 − 21.1.
+        says(shell, ".parts table", "794 × 329 mm").await?;
+        shell.keep_picture("cabinet-follows").await
+    })
+}
+
+#[test]
+fn what_is_in_the_way_is_named() -> Outcome {
+    play("cabinet-in-the-way", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        says(shell, ".card-top .verdict", "Fits together").await?;
+        // The middle hinge of three lies where the middle shelf meets the side.
+        shell.type_into("cabinet-fixed-shelves", "1").await?;
+        says(shell, ".card-top .verdict", "Bay 1: a hinge lies on fixed shelf 1").await?;
+        shell.keep_picture("cabinet-in-the-way").await
+    })
+}
+
+const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
+#[test]
+fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {
+    play("cabinet-ticks", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=cuts] > summary").await?;
+        for number in [0, 3] {
+            shell.press(&format!(".cut-order input[data-number='{number}']")).await?;
+        }
+        let ticked = async || shell.ask::<usize>(TICKED, &[]).await;
+        until("two ticks", ticked, |count| *count == 2).await?;
+        shell.keep_picture("cabinet-ticks").await?;
+        shell.open_bench().await?;
+        shell.restart().await?;
+        shell.open_card("cabinet").await?;
+        shell.press("[data-action=saw]").await?;
+        until("two ticks at the saw", async || shell.ask::<usize>(TICKED, &[]).await, |count| *count == 2).await?;
+        shell.press("[data-action=close]").await?;
+        shell.shows_no("dialog.at-saw").await?;
+        shell.press("[data-fold=cuts] > summary").await?;
+        shell.type_into("cabinet-width", "900").await?;
+        says(shell, ".cut-state", "2 ticks belong to other parts").await?;
+        until("no ticks", async || shell.ask::<usize>(TICKED, &[]).await, |count| *count == 0).await.map(drop)
+    })
+}
