@@ -1,7 +1,9 @@
 //! Asking the cards: a cabinet works out nothing that a card does.
 
+use crate::cards::{back_panel, clothes_rail, cup_hinge, groove, hanging, hole_rows, joints, shelf, wall_cleat};
 use crate::measure::{Length, Range, Reading};
 use crate::problem::Problems;
+use serde::Serialize;
 
 /// A length as a card takes it.
 pub(super) fn reading(length: Length) -> Reading {
@@ -27,4 +29,28 @@ pub(super) fn answered<T>(result: Result<T, Problems>, names: &[(&str, &str)]) -
         }
         ours
     })
+}
+
+/// What each card was asked first, so that it can be opened with the cabinet's own measurements. None where the cabinet
+/// has no such thing.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Asked {
+    /// The back.
+    pub back_panel: Option<back_panel::Inputs>,
+    /// A board of the shelves.
+    pub shelf: Option<shelf::Inputs>,
+    /// The clothes rail.
+    pub clothes_rail: Option<clothes_rail::Inputs>,
+    /// The groove or rabbet for the back.
+    pub groove: Option<groove::Inputs>,
+    /// The rows of the first board that has any.
+    pub hole_rows: Option<hole_rows::Inputs>,
+    /// The first door.
+    pub cup_hinge: Option<cup_hinge::Inputs>,
+    /// The first joints.
+    pub joints: Option<joints::Inputs>,
+    /// The strips.
+    pub wall_cleat: Option<wall_cleat::Inputs>,
+    /// The wall.
+    pub hanging: Option<hanging::Inputs>,
 }

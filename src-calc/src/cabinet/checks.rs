@@ -1,6 +1,6 @@
 //! What the cabinet has to stand: its shelves, its rail, the wall; and what gets into each other's way.
 
-use super::ask::{answered, reading};
+use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
 use super::inputs::{Back, Board, Doors, Inputs, Lie, Stands};
@@ -106,7 +106,7 @@ pub(super) fn clashes(
 }
 
 /// Every shelf by its card, those that are alike once.
-pub(super) fn shelves(inputs: &Inputs, parts: &[Part]) -> Result<Vec<Shelf>, Problems> {
+pub(super) fn shelves(inputs: &Inputs, parts: &[Part], asked_first: &mut Asked) -> Result<Vec<Shelf>, Problems> {
     let mut shelves: Vec<(bool, Shelf)> = Vec::new();
     for (at, part) in parts.iter().enumerate() {
         let fixed = match part.what {
@@ -139,13 +139,19 @@ pub(super) fn shelves(inputs: &Inputs, parts: &[Part]) -> Result<Vec<Shelf>, Pro
             ("own_density", "own_density"),
         ];
         let answer = answered(shelf::solve(&asked), &names)?;
+        asked_first.shelf.get_or_insert(asked);
         shelves.push((fixed, Shelf { parts: vec![at], answer }));
     }
     Ok(shelves.into_iter().map(|(_, shelf)| shelf).collect())
 }
 
 /// The rail of the bay that has one.
-pub(super) fn rail(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<Option<clothes_rail::Answer>, Problems> {
+pub(super) fn rail(
+    inputs: &Inputs,
+    given: &Given,
+    frame: &Frame,
+    asked_first: &mut Asked,
+) -> Result<Option<clothes_rail::Answer>, Problems> {
     let bay = given.rail_bay.and_then(|bay| usize::try_from(bay).ok()?.checked_sub(1));
     let Some(x) = bay.and_then(|bay| frame.bays.get(bay)) else { return Ok(None) };
     let opening = frame.opening()?;
@@ -158,7 +164,9 @@ pub(super) fn rail(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<Opti
         ..clothes_rail::Inputs::default()
     };
     let names = [("span", "width"), ("inside_depth", "depth"), ("inside_height", "height")];
-    answered(clothes_rail::solve(&asked), &names).map(Some)
+    let answer = answered(clothes_rail::solve(&asked), &names)?;
+    asked_first.clothes_rail = Some(asked);
+    Ok(Some(answer))
 }
 
 /// What a part weighs, in kilograms; nothing for edging, which is as good as nothing.
@@ -198,7 +206,7 @@ pub(super) fn hang(
     inputs: &Inputs,
     given: &Given,
     frame: &Frame,
-    weight_kg: f64,
+    (weight_kg, asked_first): (f64, &mut Asked),
 ) -> Result<Option<hanging::Answer>, Problems> {
     let (cleat, rail) = match (&frame.cleat, inputs.stands) {
         (Some(cleat), _) => (Some(cleat), false),
@@ -269,5 +277,7 @@ pub(super) fn hang(
         ("door_thickness", "door.thickness"),
         ("own_density", "own_density"),
     ];
-    answered(hanging::solve(&asked), &names).map(Some)
+    let answer = answered(hanging::solve(&asked), &names)?;
+    asked_first.hanging = Some(asked);
+    Ok(Some(answer))
 }

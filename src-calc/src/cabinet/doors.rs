@@ -1,6 +1,6 @@
 //! The doors of a cabinet, and where their hinges are wished.
 
-use super::ask::{answered, reading};
+use super::ask::{Asked, answered, reading};
 use super::build::number;
 use super::frame::{Frame, Stretch};
 use super::inputs::{Doors, Inputs, Lie};
@@ -104,12 +104,19 @@ impl Opening {
         })
     }
 
-    fn door(&self, inputs: &Inputs, given: &Given, frame: &Frame, leaf: &Leaf) -> Result<Door, Problems> {
+    fn door(
+        &self,
+        inputs: &Inputs,
+        given: &Given,
+        frame: &Frame,
+        (leaf, asked_first): (&Leaf, &mut Asked),
+    ) -> Result<Door, Problems> {
         let mut asked = self.asked(inputs, given, leaf)?;
         if inputs.door.material.family().is_none() {
             weigh(inputs, given, &mut asked)?;
         }
         let answer = answered(cup_hinge::solve(&asked), NAMES)?;
+        asked_first.cup_hinge.get_or_insert(asked);
         let (width, height) = (answer.door_width.nominal(), answer.door_height.nominal());
         let hinge = answer.overlay;
         let x = match leaf.hinged {
@@ -147,14 +154,14 @@ fn weigh(inputs: &Inputs, given: &Given, asked: &mut cup_hinge::Inputs) -> Resul
 }
 
 /// Every door, from left to right.
-pub(super) fn doors(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<Vec<Door>, Problems> {
+pub(super) fn doors(inputs: &Inputs, given: &Given, frame: &Frame, asked: &mut Asked) -> Result<Vec<Door>, Problems> {
     let mut doors = Vec::new();
     let z = frame.opening()?;
     let last = frame.bays.len();
     for (at, x) in frame.bays.iter().enumerate() {
         let opening = Opening { bay: number(at), x: *x, z, uprights: [at > 0, at + 1 < last] };
         for leaf in leaves(inputs, given, &opening)? {
-            doors.push(opening.door(inputs, given, frame, &leaf)?);
+            doors.push(opening.door(inputs, given, frame, (&leaf, asked))?);
         }
     }
     Ok(doors)

@@ -1,6 +1,6 @@
 //! The carcass: its sizes inside and out, where its back lies, how it is divided.
 
-use super::ask::{answered, ranged, reading};
+use super::ask::{Asked, answered, ranged, reading};
 use super::inputs::{Back, Corners, Inputs, Lie, SizeFrom, Stands};
 use super::read::Given;
 use crate::cards::{back_panel, groove, spacing, wall_cleat};
@@ -65,7 +65,7 @@ impl Frame {
         Ok((self.board, self.height.minus(self.board)?))
     }
 
-    pub(super) fn new(inputs: &Inputs, given: &Given) -> Result<Self, Problems> {
+    pub(super) fn new(inputs: &Inputs, given: &Given, asked: &mut Asked) -> Result<Self, Problems> {
         let board = given.carcass.nominal();
         let two = board.times(2, 1)?;
         let (width, height) = match inputs.size_from {
@@ -82,8 +82,8 @@ impl Frame {
                 return Err(Problems::one(field, Problem::Clash { why }));
             }
         }
-        let cleat = cleat(inputs, given, (width, height))?;
-        let rear = rear(inputs, given, cleat.as_ref())?;
+        let cleat = cleat(inputs, given, (width, height), asked)?;
+        let rear = rear(inputs, given, cleat.as_ref(), asked)?;
         let depth = depth(inputs, given, &rear, cleat.as_ref())?;
         let outer = Outer { width, height, depth };
         let core = depth.minus(given.edging)?;
@@ -95,9 +95,9 @@ impl Frame {
             let why = "the back, what is behind it and the doors leave no room for a shelf";
             return Err(Problems::one("depth", Problem::TooSmall { least: least.into(), why }));
         }
-        let groove = groove(inputs, given, &rear, Some(core))?;
+        let groove = groove(inputs, given, &rear, Some(core), asked)?;
         let (inside_width, inside_height) = inside(inputs, given, &outer, board)?;
-        let back = back(inputs, given, (inside_width, inside_height))?;
+        let back = back(inputs, given, (inside_width, inside_height), asked)?;
         let bays = divided(inside_width.nominal(), board, given.bays, board, "bays")?;
         let shelves = given.fixed_shelves.saturating_add(1);
         let levels = divided(inside_height.nominal(), given.shelf.nominal(), shelves, board, "fixed_shelves")?;
@@ -157,6 +157,7 @@ fn cleat(
     inputs: &Inputs,
     given: &Given,
     (width, height): (Length, Length),
+    asked_first: &mut Asked,
 ) -> Result<Option<wall_cleat::Answer>, Problems> {
     if inputs.stands != Stands::Cleat {
         return Ok(None);
@@ -189,11 +190,18 @@ fn cleat(
         ("top_at", "top_at"),
         ("ceiling", "ceiling"),
     ];
-    answered(wall_cleat::solve(&asked), &names).map(Some)
+    let answer = answered(wall_cleat::solve(&asked), &names)?;
+    asked_first.wall_cleat = Some(asked);
+    Ok(Some(answer))
 }
 
 /// Where the back lies, and where the room in front of it begins.
-fn rear(inputs: &Inputs, given: &Given, cleat: Option<&wall_cleat::Answer>) -> Result<Rear, Problems> {
+fn rear(
+    inputs: &Inputs,
+    given: &Given,
+    cleat: Option<&wall_cleat::Answer>,
+    asked_first: &mut Asked,
+) -> Result<Rear, Problems> {
     if inputs.back == Back::Planted {
         return Ok(Rear { set: given.back.nominal().negated(), inner: Length::ZERO });
     }
@@ -203,7 +211,7 @@ fn rear(inputs: &Inputs, given: &Given, cleat: Option<&wall_cleat::Answer>) -> R
         (None, Back::Rabbet | Back::Planted) => Length::ZERO,
     };
     let mut rear = Rear { set, inner: Length::ZERO };
-    if let Some(groove) = groove(inputs, given, &rear, None)? {
+    if let Some(groove) = groove(inputs, given, &rear, None, asked_first)? {
         rear.inner = groove.ends_at;
     }
     Ok(rear)
@@ -215,6 +223,7 @@ fn groove(
     given: &Given,
     rear: &Rear,
     part_width: Option<Length>,
+    asked_first: &mut Asked,
 ) -> Result<Option<groove::Answer>, Problems> {
     let (cut, panel) = match inputs.back {
         Back::Planted => return Ok(None),
@@ -243,7 +252,9 @@ fn groove(
         ("kerf", "kerf"),
         ("part_width", "depth"),
     ];
-    answered(groove::solve(&asked), &names).map(Some)
+    let answer = answered(groove::solve(&asked), &names)?;
+    asked_first.groove = Some(asked);
+    Ok(Some(answer))
 }
 
 /// From the rear edges to the front edges.
@@ -293,7 +304,12 @@ fn sheet(kind: Option<Kind>) -> Sheet {
     }
 }
 
-fn back(inputs: &Inputs, given: &Given, (width, height): (Range, Range)) -> Result<back_panel::Answer, Problems> {
+fn back(
+    inputs: &Inputs,
+    given: &Given,
+    (width, height): (Range, Range),
+    asked_first: &mut Asked,
+) -> Result<back_panel::Answer, Problems> {
     let edge = |way, depth: Length| back_panel::Edge { way, depth: reading(depth) };
     let board = given.carcass.nominal();
     let housed = || match inputs.back {
@@ -325,5 +341,7 @@ fn back(inputs: &Inputs, given: &Given, (width, height): (Range, Range)) -> Resu
         ("top.depth", "groove_depth"),
         ("bottom.depth", "groove_depth"),
     ];
-    answered(back_panel::solve(&asked), &names)
+    let answer = answered(back_panel::solve(&asked), &names)?;
+    asked_first.back_panel = Some(asked);
+    Ok(answer)
 }

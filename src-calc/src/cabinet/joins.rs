@@ -1,6 +1,6 @@
 //! Where the parts of the carcass are joined, and the marks on both parts of every joint.
 
-use super::ask::{answered, reading};
+use super::ask::{Asked, answered, reading};
 use super::inputs::{Corners, Inputs};
 use super::part::{Axis, Hand, Part, What};
 use crate::cards::joints;
@@ -52,7 +52,7 @@ fn met(what: What, bays: u32, corners: Corners) -> Option<[What; 2]> {
 }
 
 /// Every joint of the carcass, those that are alike together.
-pub(super) fn joins(inputs: &Inputs, bays: u32, parts: &[Part]) -> Result<Vec<Join>, Problems> {
+pub(super) fn joins(inputs: &Inputs, bays: u32, parts: &[Part], asked: &mut Asked) -> Result<Vec<Join>, Problems> {
     let mut joins: Vec<(joints::Inputs, Join)> = Vec::new();
     for (edge, part) in parts.iter().enumerate() {
         let Some(faces) = met(part.what, bays, inputs.corners) else { continue };
@@ -61,6 +61,7 @@ pub(super) fn joins(inputs: &Inputs, bays: u32, parts: &[Part]) -> Result<Vec<Jo
             join(inputs, parts, (edge, on), &mut joins)?;
         }
     }
+    asked.joints = joins.first().map(|(asked, _)| asked.clone());
     Ok(joins.into_iter().map(|(_, join)| join).collect())
 }
 

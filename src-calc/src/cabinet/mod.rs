@@ -11,6 +11,7 @@ mod doors;
 mod fits;
 mod frame;
 mod goods;
+mod handed;
 mod inputs;
 mod joins;
 mod part;
@@ -19,9 +20,11 @@ mod rows;
 mod work;
 mod working;
 
+pub use ask::Asked;
 pub use checks::{Clash, Shelf};
 pub use fits::{Fit, Fitted};
 pub use goods::{Fitting, Fittings, Line, layout};
+pub use handed::handed;
 pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
 pub use joins::Join;
 pub use part::{Axis, Block, Hand, Part, Stock, What};
@@ -108,6 +111,8 @@ pub struct Cabinet {
     pub work: Vec<Step>,
     /// The mark of this very work, by which ticks are known to belong to it.
     pub work_mark: String,
+    /// What each card was asked, to open it with.
+    pub asked: Asked,
     /// How it was worked out.
     pub working: Working,
     /// What to mind.
@@ -120,21 +125,22 @@ pub struct Cabinet {
 /// A problem for each input that cannot be used, in the cabinet's own names for them, also where a card found it.
 pub fn solve(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let given = inputs.read()?;
-    let frame = Frame::new(inputs, &given)?;
+    let mut asked = Asked::default();
+    let frame = Frame::new(inputs, &given, &mut asked)?;
     check(inputs, &given, &frame)?;
     let mut built = Built::carcass(inputs, &given, &frame)?;
-    let doors = doors::doors(inputs, &given, &frame)?;
-    let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, &mut built)?;
+    let doors = doors::doors(inputs, &given, &frame, &mut asked)?;
+    let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, (&mut built, &mut asked))?;
     let mut parts = built.parts;
-    let joins = joins::joins(inputs, given.bays, &parts)?;
-    let rail = checks::rail(inputs, &given, &frame)?;
+    let joins = joins::joins(inputs, given.bays, &parts, &mut asked)?;
+    let rail = checks::rail(inputs, &given, &frame, &mut asked)?;
     let clashes = checks::clashes(inputs, &frame, &doors, &rows, (&tight, rail.as_ref()), given.rail_bay)?;
     let doors = hung(&given, &rows, doors, &mut parts)?;
     let weight_kg = checks::weight_kg(inputs, &parts)?;
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
-        shelves: checks::shelves(inputs, &parts)?,
-        hang: checks::hang(inputs, &given, &frame, weight_kg)?,
+        shelves: checks::shelves(inputs, &parts, &mut asked)?,
+        hang: checks::hang(inputs, &given, &frame, (weight_kg, &mut asked))?,
         fits: fits::fits(inputs, &given, &frame, loose)?,
         cut_list: goods::cut_list(&parts),
         edging: goods::edging(inputs, &parts)?,
@@ -159,6 +165,7 @@ pub fn solve(inputs: &Inputs) -> Result<Cabinet, Problems> {
         clashes,
         work: Vec::new(),
         work_mark: String::new(),
+        asked,
         working: Working::default(),
         cautions: Vec::new(),
     };

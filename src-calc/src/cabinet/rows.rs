@@ -1,6 +1,6 @@
 //! The rows of holes in the boards that bound each bay, and the shelves that lie on them.
 
-use super::ask::{answered, reading};
+use super::ask::{Asked, answered, reading};
 use super::build::Built;
 use super::doors::Door;
 use super::frame::{Frame, Stretch};
@@ -87,7 +87,7 @@ pub(super) fn rows(
     given: &Given,
     frame: &Frame,
     doors: &[Door],
-    built: &mut Built<'_>,
+    (built, asked_first): (&mut Built<'_>, &mut Asked),
 ) -> Result<(Vec<Rows>, Vec<Tight>), Problems> {
     let mut all: Vec<Rows> = Vec::new();
     let mut tight = Vec::new();
@@ -103,6 +103,7 @@ pub(super) fn rows(
             }
             let asked = asked(inputs, given, frame, &beside, &hung, shelves)?;
             let rows = answered(hole_rows::solve(&asked), NAMES)?;
+            asked_first.hole_rows.get_or_insert(asked);
             let deep = given.carcass.nominal().minus(rows.left_behind)?;
             own.push(Rows { on: beside.on, face: beside.face, bay, datum: beside.z.0, rows, deep, through: false });
         }

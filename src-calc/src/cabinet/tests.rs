@@ -270,3 +270,30 @@ fn inputs_read_back() -> Checked {
     assert_eq!(serde_json::from_str::<Inputs>("{}")?, Inputs::default());
     Ok(())
 }
+
+/// Every card that a cabinet opens answers, and the same as it answered the cabinet.
+#[test]
+fn a_card_opened_from_a_cabinet_gives_the_cabinets_own_answer() -> Checked {
+    let inputs = Inputs { bays: "2".into(), rail_bay: "2".into(), fixed_shelves: "1".into(), ..Inputs::default() };
+    let cabinet = solved(&inputs)?;
+    let handed = handed(&inputs, &cabinet);
+    let answer = |slug: &str| -> Result<serde_json::Value, Box<dyn std::error::Error>> {
+        let (_, inputs) = handed.iter().find(|(card, _)| *card == slug).ok_or_else(|| slug.to_owned())?;
+        Ok((crate::cards::card(slug).ok_or("no card")?.ask)(inputs)
+            .map_err(|refusal| format!("{slug}: {refusal:?}"))?)
+    };
+    assert_eq!(handed.len(), 10);
+    for (slug, _) in &handed {
+        answer(slug)?;
+    }
+    assert_eq!(answer("back-panel")?, serde_json::to_value(&cabinet.back)?);
+    assert_eq!(answer("groove")?, serde_json::to_value(&cabinet.groove)?);
+    assert_eq!(answer("cup-hinge")?, serde_json::to_value(&cabinet.doors[0].answer)?);
+    assert_eq!(answer("hole-rows")?, serde_json::to_value(&cabinet.rows[0].rows)?);
+    assert_eq!(answer("clothes-rail")?, serde_json::to_value(&cabinet.rail)?);
+    assert_eq!(answer("hanging")?, serde_json::to_value(&cabinet.hang)?);
+    // What was put by in a layout stays there.
+    let layout = handed.iter().find(|(card, _)| *card == "sheet-layout").ok_or("no layout")?;
+    assert!(layout.1.get("kept").is_none() && layout.1.get("parts").is_some());
+    Ok(())
+}

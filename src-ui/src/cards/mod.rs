@@ -86,6 +86,9 @@ pub trait CardView: Sized + 'static {
     /// Whether the cautions stand above the figures: where a slip can bring something down on somebody.
     const CAUTIONS_FIRST: bool = false;
 
+    /// Whether other cards can be opened with its measurements.
+    const HANDS_OVER: bool = false;
+
     /// The card's name on the bench.
     fn title() -> AttrValue;
     /// Every other word of the trade by which somebody may look for it, British and American.
@@ -123,6 +126,10 @@ pub trait CardView: Sized + 'static {
     /// What goes on looking for a better answer while the card is open.
     fn seek(_inputs: &Self::Inputs, _answer: &Self::Answer) -> Option<Box<dyn Seeker<Self>>> {
         None
+    }
+    /// Other cards that can be opened with this one's measurements: their slugs, and the inputs that they take over.
+    fn hands_over(_inputs: &Self::Inputs, _answer: &Self::Answer) -> Vec<(&'static str, serde_json::Value)> {
+        Vec::new()
     }
     /// What the last answer was for, in a few words, as shown on the bench.
     fn given(inputs: &Self::Inputs, answer: &Self::Answer, show: Show) -> AttrValue;

@@ -68,6 +68,11 @@ impl Kept {
         soon
     }
 
+    /// The key of a card's inputs as they were before another card handed it its own.
+    pub fn before_of(slug: &str) -> String {
+        format!("before/{slug}")
+    }
+
     /// The key of a card's inputs.
     pub fn inputs_of(slug: &str) -> String {
         format!("inputs/{slug}")

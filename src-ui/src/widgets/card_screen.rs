@@ -5,6 +5,7 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
+use super::handing_over::{HandingOver, take_before};
 use super::reply::Reply;
 use super::searching::Searching;
 use super::settled::{Edits, Part, Settled};
@@ -146,7 +147,12 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         let (kept, settings) = (props.host.kept.clone(), settings.clone());
         use_reducer(move || {
             let text = kept.get(&Kept::inputs_of(slug));
-            CardState::new(open(text.as_deref(), &settings), settings)
+            let before = take_before(&kept, slug).map(|before| open(Some(&before), &settings));
+            let state = CardState::new(open(text.as_deref(), &settings), settings);
+            match before {
+                Some(before) => state.after(before),
+                None => state,
+            }
         })
     };
     {
@@ -226,6 +232,8 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
                 <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />
+                <HandingOver held={state.held.clone()} kept={props.host.kept.clone()}
+                    ontrouble={props.host.ontrouble.clone()} />
             </div>
             { for over.as_ref().map(|page| {
                 let onclose = {

@@ -55,6 +55,10 @@ pub trait Held {
     fn seeks(&self) -> Option<Seeks>;
     /// What looks for a better answer; nothing when there is none to be found, or none is wanted.
     fn seek(&self) -> Option<Box<dyn Seek>>;
+    /// Whether other cards can be opened with this one's measurements, as they are now.
+    fn can_hand_over(&self) -> bool;
+    /// Those cards, and the inputs that each takes over.
+    fn hands_over(&self) -> Vec<(&'static str, serde_json::Value)>;
     /// The inputs, as text to keep.
     fn text(&self) -> Option<String>;
 }
@@ -171,6 +175,15 @@ impl<C: CardView> Held for Of<C> {
         Some(Box::new(SeekOf::<C> { seeker, inputs: self.inputs.clone(), answered }))
     }
 
+    fn can_hand_over(&self) -> bool {
+        C::HANDS_OVER && self.answered.is_some() && self.problems.is_empty() && !self.pending
+    }
+
+    fn hands_over(&self) -> Vec<(&'static str, serde_json::Value)> {
+        let Some((inputs, answer)) = self.answered.as_deref() else { return Vec::new() };
+        C::hands_over(inputs, answer)
+    }
+
     fn text(&self) -> Option<String> {
         serde_json::to_string(&self.inputs).ok()
     }
@@ -235,6 +248,12 @@ impl CardState {
     /// A card that starts so.
     pub fn new(held: Rc<dyn Held>, settings: Rc<Settings>) -> Self {
         Self { held, settings, past: Vec::new() }
+    }
+
+    /// The same, with something that undo goes back to.
+    pub fn after(mut self, before: Rc<dyn Held>) -> Self {
+        self.past.push(("", before));
+        self
     }
 
     /// Whether the answer shown is older than the inputs.

@@ -10,6 +10,7 @@ pub mod choice;
 pub mod fields;
 pub mod file_field;
 pub mod fold;
+pub mod handing_over;
 pub mod number_pad;
 pub mod over;
 pub mod reply;

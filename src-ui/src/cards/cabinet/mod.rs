@@ -11,7 +11,7 @@ use crate::show::{Show, Shown};
 use crate::widgets::fields::Fields;
 use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet as Answer, Clash, Fit, Fitted, Fitting, Inputs, solve};
+use scantling::cabinet::{Cabinet as Answer, Clash, Fit, Fitted, Fitting, Inputs, handed, solve};
 use scantling::cards::back_panel;
 use scantling::cards::groove::Verdict as GrooveVerdict;
 use scantling::cards::hanging::Holds;
@@ -199,6 +199,7 @@ impl CardView for Cabinet {
     const SLUG: &'static str = "cabinet";
     const STAGE: Stage = Stage::Size;
     const CAUTIONS_FIRST: bool = true;
+    const HANDS_OVER: bool = true;
 
     fn title() -> AttrValue {
         say("cabinet-title")
@@ -256,6 +257,10 @@ impl CardView for Cabinet {
                 { work::folded(fields, answer, show) }
             </>
         }
+    }
+
+    fn hands_over(inputs: &Inputs, answer: &Answer) -> Vec<(&'static str, serde_json::Value)> {
+        handed(inputs, answer)
     }
 
     fn given(inputs: &Inputs, answer: &Answer, _: Show) -> AttrValue {

@@ -1,0 +1,108 @@
+//! Opens another card with this one's measurements. What stood there before is one step of undo away.
+
+use super::card_state::Held;
+use super::fold::Fold;
+use crate::cards::card;
+use crate::route::Route;
+use crate::store::{Kept, StoreError};
+use crate::words::say;
+use serde_json::{Map, Value};
+use std::rc::Rc;
+use yew::prelude::*;
+
+#[derive(Clone, Properties)]
+pub struct HandingOverProps {
+    /// The card that hands over.
+    pub held: Rc<dyn Held>,
+    /// What is kept.
+    pub kept: Kept,
+    /// Something could not be kept.
+    pub ontrouble: Callback<StoreError>,
+}
+
+impl PartialEq for HandingOverProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+    }
+}
+
+/// What a card takes over, put into what it has.
+fn merged(before: Option<&str>, handed: Value) -> Value {
+    let before: Option<Map<String, Value>> = before.and_then(|text| serde_json::from_str(text).ok());
+    match (before, handed) {
+        (Some(mut before), Value::Object(handed)) => {
+            before.extend(handed);
+            Value::Object(before)
+        }
+        (_, handed) => handed,
+    }
+}
+
+fn keep(kept: &Kept, key: &str, value: String, ontrouble: Callback<StoreError>) {
+    let soon = kept.keep(key, value);
+    wasm_bindgen_futures::spawn_local(async move {
+        if let Err(error) = soon.await {
+            ontrouble.emit(error);
+        }
+    });
+}
+
+/// A card's inputs as they were before it was handed others; asked for once.
+pub fn take_before(kept: &Kept, slug: &str) -> Option<String> {
+    let key = Kept::before_of(slug);
+    let before = kept.get(&key).filter(|text| !text.is_empty())?;
+    keep(kept, &key, String::new(), Callback::noop());
+    Some(before)
+}
+
+fn hand(props: &HandingOverProps, slug: &'static str, handed: &Value) {
+    let key = Kept::inputs_of(slug);
+    let before = props.kept.get(&key);
+    let inputs = merged(before.as_deref(), handed.clone());
+    if let Some(before) = before {
+        keep(&props.kept, &Kept::before_of(slug), before, props.ontrouble.clone());
+    }
+    keep(&props.kept, &key, inputs.to_string(), props.ontrouble.clone());
+    if let Some(window) = web_sys::window() {
+        // Refused only for a malformed address.
+        let _ = window.location().set_hash(&Route::to_card(slug));
+    }
+}
+
+#[component]
+fn Cards(props: &HandingOverProps) -> Html {
+    let row = |(slug, handed): (&'static str, Value)| {
+        let entry = card(slug)?;
+        let props = props.clone();
+        let onclick = move |_: MouseEvent| hand(&props, slug, &handed);
+        Some(html! {
+            <li><button type="button" data-hands={slug} {onclick}>
+                { (entry.title)() }
+            </button></li>
+        })
+    };
+    html! { <ul class="hands">{ for props.held.hands_over().into_iter().filter_map(row) }</ul> }
+}
+
+#[component]
+pub fn HandingOver(props: &HandingOverProps) -> Html {
+    if !props.held.can_hand_over() {
+        return Html::default();
+    }
+    let own = props.clone();
+    html! { <Fold name="hands" title={say("hands-title")}><Cards ..own /></Fold> }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use serde_json::json;
+
+    #[test]
+    fn what_is_not_handed_over_stays() {
+        let before = r#"{"kept": ["an offcut"], "kerf": "3"}"#;
+        assert_eq!(merged(Some(before), json!({ "kerf": "2" })), json!({ "kept": ["an offcut"], "kerf": "2" }));
+        assert_eq!(merged(None, json!({ "kerf": "2" })), json!({ "kerf": "2" }));
+        assert_eq!(merged(Some("damaged"), json!({ "kerf": "2" })), json!({ "kerf": "2" }));
+    }
+}
