@@ -14,8 +14,7 @@ use yew::prelude::*;
 /// The setting in words.
 fn title(setup: &Setup, show: Show) -> AttrValue {
     let at = |length| show.on_drawing(length);
-    let listed =
-        |lengths: &[scantling::measure::Length]| lengths.iter().map(|one| at(*one)).collect::<Vec<_>>().join("; ");
+    let listed = |lengths: &[Length]| parts::listed(lengths.iter().copied(), show);
     match setup {
         Setup::Rip { stock, fence } => {
             let board = parts::stock(*stock);
