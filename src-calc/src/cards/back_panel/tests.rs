@@ -4,6 +4,8 @@ use super::*;
 use crate::measure::Unit;
 use proptest::prelude::*;
 
+mod limits;
+
 fn solve_with(change: impl FnOnce(&mut Inputs)) -> Result<Answer, Problems> {
     let mut inputs = Inputs::default();
     change(&mut inputs);

@@ -6,6 +6,8 @@ use crate::stock::materials::Choice;
 use proptest::prelude::*;
 use proptest::sample::select;
 
+mod limits;
+
 fn solved(inputs: &Inputs) -> Answer {
     solve(inputs).unwrap_or_else(|problems| panic!("{problems:?}"))
 }

@@ -3,6 +3,8 @@ use crate::measure::{Length, Reading};
 use proptest::prelude::*;
 use proptest::sample::select;
 
+mod limits;
+
 fn solved(inputs: &Inputs) -> Answer {
     solve(inputs).unwrap_or_else(|problems| panic!("{problems:?}"))
 }

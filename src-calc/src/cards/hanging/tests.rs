@@ -6,6 +6,9 @@ use crate::stock::fixings::{Screw, Stud};
 use crate::stock::materials::Choice;
 use proptest::prelude::*;
 
+mod by_hand;
+mod limits;
+
 fn solve_with(change: impl FnOnce(&mut Inputs)) -> Result<Answer, Problems> {
     let mut inputs = Inputs::default();
     change(&mut inputs);

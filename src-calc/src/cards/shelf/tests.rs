@@ -4,6 +4,9 @@ use crate::stock::materials::Choice;
 use proptest::prelude::*;
 use proptest::sample::select;
 
+mod limits;
+mod statics;
+
 /// A weightless shelf of our own material: E 8000 MPa, strength so high that only the sag decides.
 fn bare() -> Inputs {
     Inputs {
