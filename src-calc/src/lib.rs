@@ -6,6 +6,7 @@
 //! - [`source`], [`working`], [`caution`], [`problem`]: why an answer can be trusted, what to mind, what was wrong.
 //! - [`stock`]: what things are made of, and where each value was published.
 //! - [`sheets`]: laying parts on sheets, and the order of cuts.
+//! - [`drawing`]: shapes and dimensions in millimetres, as SVG and DXF.
 //! - [`cards`]: one calculation a file, all of the same shape.
 //! - [`cabinet`]: a whole cabinet, put together from what the cards say.
 //!
@@ -14,6 +15,7 @@
 pub mod cabinet;
 pub mod cards;
 pub mod caution;
+pub mod drawing;
 mod mark;
 pub mod measure;
 pub mod problem;

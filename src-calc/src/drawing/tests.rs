@@ -1,0 +1,54 @@
+use super::*;
+
+fn board() -> Drawing {
+    Drawing {
+        shapes: vec![
+            Shape::rect(Layer::Outline, [0.0, 0.0], [600.0, 300.0]),
+            Shape::Circle { layer: Layer::Hole, centre: [37.0, 41.0], radius: 2.5 },
+        ],
+        dimensions: vec![Dimension::new([0.0, 0.0], [600.0, 0.0], -40.0, Length::mm(600, 1).unwrap())],
+        notes: vec![Note { at: [300.0, 320.0], words: "A < B & \"C\"".to_owned() }],
+    }
+}
+
+#[test]
+fn everything_lies_on_the_paper() {
+    let drawing = board();
+    assert_eq!(drawing.extent(), Some([[0.0, 0.0], [600.0, 300.0]]));
+    let [low, high] = drawing.paper();
+    // The dimension's line lies 40 below, and its strokes below that.
+    assert!(low[1] < -40.0 && low[0] < 0.0 && high[0] > 600.0 && high[1] > 320.0, "{low:?} {high:?}");
+    assert_eq!(Drawing::default().extent(), None);
+}
+
+#[test]
+fn a_dimension_says_its_length_and_stands_beside_its_points() {
+    let across = Dimension::new([0.0, 5.0], [600.0, 5.0], -40.0, Length::mm(600, 1).unwrap());
+    assert_eq!((across.words.as_str(), across.is_upright()), ("600", false));
+    assert_eq!(across.ends(), [[0.0, -35.0], [600.0, -35.0]]);
+    let up = Dimension::new([5.0, 0.0], [5.0, 14.6], 20.0, Length::mm(146, 10).unwrap());
+    assert_eq!((up.words.as_str(), up.is_upright()), ("14.6", true));
+    assert_eq!(up.ends(), [[25.0, 0.0], [25.0, 14.6]]);
+}
+
+/// SVG counts down from the top: the hole 41 above the lower edge lies 259 below the upper one.
+#[test]
+fn an_svg_stands_upright_and_escapes_its_words() {
+    let drawing = board();
+    let svg = drawing.to_svg("Side \"left\"");
+    let top = drawing.paper()[1][1];
+    assert!(svg.contains(&format!("cy=\"{}\"", ((top - 41.0) * 1000.0).round() / 1000.0)), "{svg}");
+    assert!(svg.contains("aria-label=\"Side &quot;left&quot;\"") && svg.contains("A &lt; B &amp; &quot;C&quot;"));
+    assert!(!svg.contains("NaN") && svg.starts_with("<svg ") && svg.ends_with("</svg>"));
+}
+
+#[test]
+fn a_dxf_has_every_line_of_a_closed_one() {
+    let dxf = board().to_dxf();
+    let count = |words: &str| dxf.split("\r\n").filter(|line| *line == words).count();
+    // Four sides; the dimension's line and its two strokes.
+    assert_eq!((count("LINE"), count("CIRCLE"), count("TEXT")), (7, 1, 2));
+    assert!(dxf.ends_with("0\r\nEOF\r\n"));
+    let broken = Drawing { notes: vec![Note { at: [0.0, 0.0], words: "a\r\n0\r\nEOF".to_owned() }], ..board() };
+    assert_eq!(broken.to_dxf().split("\r\n").filter(|line| *line == "EOF").count(), 1);
+}
