@@ -8,6 +8,7 @@ mod ask;
 mod build;
 mod checks;
 mod doors;
+mod drawn;
 mod fits;
 mod frame;
 mod goods;
@@ -22,6 +23,7 @@ mod working;
 
 pub use ask::Asked;
 pub use checks::{Clash, Shelf};
+pub use drawn::{Drawn, Face, View, drawings};
 pub use fits::{Fit, Fitted};
 pub use goods::{Fitting, Fittings, Line, layout};
 pub use handed::handed;

@@ -72,6 +72,22 @@ fn the_largest_moment_need_not_be_in_the_middle() {
     close(both(Support::FixedOneEnd).support_moment(), 125_000.0 + 18_750.0, NEAR, "at the held end");
 }
 
+/// Those of the table above, with the sign that they have: a held end and a divider hog.
+#[test]
+fn the_moments_at_the_ends_of_the_first_bay() {
+    for (support, left, right) in [
+        (Support::Loose, 0.0, 0.0),
+        (Support::FixedBothEnds, -1.0 / 12.0, -1.0 / 12.0),
+        (Support::FixedOneEnd, -1.0 / 8.0, 0.0),
+        (Support::OneDivider, 0.0, -1.0 / 8.0),
+        (Support::TwoDividers, 0.0, -0.1),
+    ] {
+        let (got_left, got_right) = even(support).first_moments();
+        close(got_left, left * L * L, NEAR, &format!("{support:?}, left"));
+        close(got_right, right * L * L, NEAR, &format!("{support:?}, right"));
+    }
+}
+
 /// Where it sags most, and how much, in shares of w·l⁴ or P·l³: the places in closed form, the rest from tables to the
 /// figures that they give.
 #[test]

@@ -1,0 +1,204 @@
+//! A face of a part as it lies on the bench: its lower or left end to the left, holes, grooves and marks on it, the
+//! corner that everything is measured from marked.
+
+use super::along;
+use crate::cabinet::part::{Axis, Hand, Part, What};
+use crate::cabinet::{Cabinet, Door, Join};
+use crate::drawing::{Dimension, Drawing, Layer, Point, Shape};
+use crate::measure::{Length, LengthError};
+use serde::Serialize;
+
+/// Which face of a part is seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Face {
+    /// The one that looks right in the cabinet, as a left side's inner face.
+    Right,
+    /// The one that looks left.
+    Left,
+    /// The upper one.
+    Upper,
+    /// The lower one.
+    Lower,
+    /// The one that looks to the wall, as a door's inner face.
+    Rear,
+}
+
+/// A beginning of every edge.
+const CORNER: f64 = 0.04;
+
+impl Face {
+    /// The faces of a part that something is done to; one of them where nothing is.
+    pub(super) fn of(cabinet: &Cabinet, on: usize, part: &Part) -> Vec<Self> {
+        let side = |hand: Hand| if hand == Hand::Right { Self::Right } else { Self::Left };
+        match (part.thick, part.what) {
+            (_, What::Side(Hand::Left)) => vec![Self::Right],
+            (_, What::Side(Hand::Right)) => vec![Self::Left],
+            (Axis::Across, _) => {
+                let mut faces: Vec<Self> = Vec::new();
+                let rows = cabinet.rows.iter().filter(|rows| rows.on == on).map(|rows| side(rows.face));
+                let joined = cabinet.joins.iter().flat_map(|join| &join.pairs).filter(|(_, face)| *face == on);
+                let joined = joined.filter_map(|(edge, _)| {
+                    let from = cabinet.parts.get(*edge)?.place.from[0];
+                    Some(if from < part.place.from[0] { Self::Left } else { Self::Right })
+                });
+                for face in rows.chain(joined) {
+                    if !faces.contains(&face) {
+                        faces.push(face);
+                    }
+                }
+                if faces.is_empty() { vec![Self::Right] } else { faces }
+            }
+            (Axis::Up, What::Top) => vec![Self::Lower],
+            (Axis::Up, _) => vec![Self::Upper],
+            (Axis::Deep, _) => vec![Self::Rear],
+        }
+    }
+
+    /// The axis along the drawing, the one up it, and whether that one is turned round.
+    const fn axes(self, part: &Part) -> (Axis, Axis, bool) {
+        match self {
+            // Seen from inside with its lower end to the left, a left side has its front edge at the top.
+            Self::Right => (Axis::Up, Axis::Deep, false),
+            Self::Left => (Axis::Up, Axis::Deep, true),
+            Self::Lower => (Axis::Across, Axis::Deep, false),
+            Self::Upper => (Axis::Across, Axis::Deep, true),
+            Self::Rear => match part.grain {
+                Axis::Up => (Axis::Up, Axis::Across, false),
+                _ => (Axis::Across, Axis::Up, false),
+            },
+        }
+    }
+}
+
+/// From places in the cabinet to places on the face.
+struct Map {
+    along: Axis,
+    up: Axis,
+    turned: bool,
+    from: [f64; 2],
+    size: Point,
+}
+
+impl Map {
+    fn new(part: &Part, face: Face) -> Self {
+        let (along_axis, up, turned) = face.axes(part);
+        let ((left, right), (low, high)) = (along(part, along_axis), along(part, up));
+        Self {
+            along: along_axis,
+            up,
+            turned,
+            from: [left, if turned { high } else { low }],
+            size: [right - left, high - low],
+        }
+    }
+
+    fn point(&self, place: [f64; 3]) -> Point {
+        let of = |axis: Axis| match axis {
+            Axis::Across => place[0],
+            Axis::Deep => place[1],
+            Axis::Up => place[2],
+        };
+        let up = of(self.up) - self.from[1];
+        [of(self.along) - self.from[0], if self.turned { -up } else { up }]
+    }
+
+    fn length(&self, place: [Length; 3]) -> Point {
+        self.point(place.map(Length::as_mm))
+    }
+}
+
+/// Circles of a row, their rail's line and the holes of plates marked.
+fn rows(cabinet: &Cabinet, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
+    for rows in cabinet.rows.iter().filter(|rows| rows.on == on) {
+        let own = if rows.face == Hand::Right { Face::Right } else { Face::Left };
+        if own != face && !rows.through {
+            continue;
+        }
+        for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
+            for hole in &row.holes {
+                let place = [0.0, cabinet.depth.as_mm() - row.from_front.as_mm(), rows.datum.as_mm() + hole.at.as_mm()];
+                let radius = rows.rows.hole.as_mm() / 2.0;
+                drawing.shapes.push(Shape::Circle { layer: Layer::Hole, centre: map.point(place), radius });
+            }
+        }
+    }
+}
+
+fn cups(door: &Door, map: &Map, drawing: &mut Drawing, hinged: Hand) {
+    let [from, to] = [door.place.from, door.place.to];
+    let centre = door.answer.cup_centre.as_mm();
+    let x = if hinged == Hand::Left { from[0].as_mm() + centre } else { to[0].as_mm() - centre };
+    // The cup is as wide as from its near edge to its far one.
+    let radius = (door.answer.cup_far_edge.as_mm() - door.answer.cup_edge.as_mm()) / 2.0;
+    for cup in &door.cups {
+        let centre = map.point([x, 0.0, from[2].as_mm() + cup.as_mm()]);
+        drawing.shapes.push(Shape::Circle { layer: Layer::Hole, centre, radius });
+    }
+}
+
+/// The line of a joint on a face, and its marks across it.
+fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
+    let Some(part) = cabinet.parts.get(on) else { return };
+    for ((edge, other), line) in join.pairs.iter().zip(&join.lines) {
+        if *other != on {
+            continue;
+        }
+        let Some(end) = cabinet.parts.get(*edge) else { continue };
+        let looks_left = end.place.from[0] < part.place.from[0];
+        if part.thick == Axis::Across && (face == Face::Left) != looks_left {
+            continue;
+        }
+        let (datum, _) = along(part, part.grain);
+        let at = datum + line.as_mm();
+        let place = |from_front: f64| {
+            let y = cabinet.depth.as_mm() - join.front_gap.as_mm() - from_front;
+            if part.grain == Axis::Up { [0.0, y, at] } else { [at, y, 0.0] }
+        };
+        let (rear, _) = along(end, Axis::Deep);
+        let length = cabinet.depth.as_mm() - join.front_gap.as_mm() - rear;
+        drawing.shapes.push(Shape::line(Layer::Mark, map.point(place(0.0)), map.point(place(length))));
+        for mark in &join.marks.marks {
+            let radius = join.marks.fixing.across_other.as_mm() / 2.0;
+            let centre = map.point(place(mark.as_mm()));
+            drawing.shapes.push(Shape::Circle { layer: Layer::Mark, centre, radius });
+        }
+    }
+}
+
+/// The lower or left end at the front, or at the hinges.
+fn datum(part: &Part, map: &Map) -> Point {
+    let front = match part.what {
+        What::Door { hinged: Hand::Right, .. } => part.place.to,
+        What::Door { .. } => part.place.from,
+        _ => [part.place.from[0], part.place.to[1], part.place.from[2]],
+    };
+    let at = map.length([front[0], front[1], part.place.from[2]]);
+    [0.0, at[1]]
+}
+
+pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Result<Drawing, LengthError> {
+    let map = Map::new(part, face);
+    let [long, wide] = map.size;
+    let mut drawing = Drawing { shapes: vec![Shape::rect(Layer::Outline, [0.0; 2], map.size)], ..Drawing::default() };
+    for groove in &part.grooves {
+        drawing.shapes.push(Shape::rect(Layer::Groove, map.length(groove.from), map.length(groove.to)));
+    }
+    rows(cabinet, on, face, &map, &mut drawing);
+    if let (What::Door { hinged, .. }, Some(door)) = (part.what, cabinet.doors.iter().find(|door| door.on == on)) {
+        cups(door, &map, &mut drawing, hinged);
+    }
+    for join in &cabinet.joins {
+        joined(cabinet, join, on, face, &map, &mut drawing);
+    }
+    let [x, y] = datum(part, &map);
+    let tip = CORNER * long.max(wide);
+    let inward = if y > wide / 2.0 { -tip } else { tip };
+    let points = vec![[x, y], [x + tip, y], [x, y + inward]];
+    drawing.shapes.push(Shape::Line { layer: Layer::Datum, points, closed: true });
+    let beside = -0.06 * long.max(wide);
+    let (length, width) = (part.place.extent(map.along)?, part.place.extent(map.up)?);
+    drawing.dimensions.push(Dimension::new([0.0, 0.0], [long, 0.0], beside, length));
+    drawing.dimensions.push(Dimension::new([0.0, 0.0], [0.0, wide], beside, width));
+    Ok(drawing)
+}
