@@ -155,7 +155,7 @@ pub struct Drawing {
 }
 
 /// Height of the figures, as a share of the larger side of a drawing.
-const FIGURE_SHARE: f64 = 0.022;
+const FIGURE_SHARE: f64 = 0.03;
 /// Half the length of the strokes at the ends of a dimension, in heights of a figure.
 const STROKE: f64 = 0.6;
 /// How wide a letter is at most, in heights of a figure.

@@ -310,7 +310,7 @@ prop_compose! {
 }
 
 prop_compose! {
-    fn cabinet()(
+    pub(super) fn cabinet()(
         mut inputs in built(),
         width in tenths(3000..16000),
         height in tenths(3000..22000),

@@ -8,6 +8,7 @@ mod bevelled_strips;
 mod cabinet;
 mod clothes_rail;
 mod cup_hinge;
+mod drawings;
 mod groove;
 mod hanging;
 mod hole_rows;

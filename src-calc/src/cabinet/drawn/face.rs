@@ -58,6 +58,8 @@ impl Face {
     /// The axis along the drawing, the one up it, and whether that one is turned round.
     const fn axes(self, part: &Part) -> (Axis, Axis, bool) {
         match self {
+            // A cross of the plinth lies on its edge.
+            Self::Right | Self::Left if matches!(part.grain, Axis::Deep) => (Axis::Deep, Axis::Up, false),
             // Seen from inside with its lower end to the left, a left side has its front edge at the top.
             Self::Right => (Axis::Up, Axis::Deep, false),
             Self::Left => (Axis::Up, Axis::Deep, true),
@@ -89,7 +91,7 @@ impl Map {
             up,
             turned,
             from: [left, if turned { high } else { low }],
-            size: [right - left, high - low],
+            size: [right - left, high - low].map(|mm| (mm * 1e6).round() / 1e6),
         }
     }
 
@@ -100,7 +102,8 @@ impl Map {
             Axis::Up => place[2],
         };
         let up = of(self.up) - self.from[1];
-        [of(self.along) - self.from[0], if self.turned { -up } else { up }]
+        // To a nanometre, so that parts that are alike look alike wherever they lie.
+        [of(self.along) - self.from[0], if self.turned { -up } else { up }].map(|mm| (mm * 1e6).round() / 1e6)
     }
 
     fn length(&self, place: [Length; 3]) -> Point {
