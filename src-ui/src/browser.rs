@@ -90,6 +90,16 @@ pub fn now_ms() -> f64 {
     web_sys::window().and_then(|window| window.performance()).map_or(0.0, |clock| clock.now())
 }
 
+/// Hands a text to the maker as a file.
+pub fn save_file(name: &str, kind: &str, text: &str) -> Option<()> {
+    let link: HtmlElement = web_sys::window()?.document()?.create_element("a").ok()?.dyn_into().ok()?;
+    let address = format!("data:{kind};charset=utf-8,{}", js_sys::encode_uri_component(text));
+    link.set_attribute("href", &address).ok()?;
+    link.set_attribute("download", name).ok()?;
+    link.click();
+    Some(())
+}
+
 /// Whether a media query holds now.
 pub fn media(query: &str) -> bool {
     web_sys::window().and_then(|window| window.match_media(query).ok().flatten()).is_some_and(|list| list.matches())

@@ -39,6 +39,8 @@ fn an_svg_stands_upright_and_escapes_its_words() {
     let top = drawing.paper()[1][1];
     assert!(svg.contains(&format!("cy=\"{}\"", ((top - 41.0) * 1000.0).round() / 1000.0)), "{svg}");
     assert!(svg.contains("aria-label=\"Side &quot;left&quot;\"") && svg.contains("A &lt; B &amp; &quot;C&quot;"));
+    // On a page nothing brings a style of its own.
+    assert!(svg.contains("<style>") && !drawing.to_picture("").contains("<style>"));
     assert!(!svg.contains("NaN") && svg.starts_with("<svg ") && svg.ends_with("</svg>"));
 }
 

@@ -1,5 +1,6 @@
 //! Cabinet card: a dozen measurements in; every part, hole and fitting, what fits and holds, and the order of work out.
 
+mod drawings;
 mod fields;
 mod parts;
 mod picture;
@@ -254,6 +255,7 @@ impl CardView for Cabinet {
             <>
                 { parts::cut_list(answer, show) }
                 { parts::holes(answer, show) }
+                { drawings::folded(fields, show) }
                 { work::folded(fields, answer, show) }
             </>
         }
