@@ -5,6 +5,7 @@
 mod angles;
 mod back_panel;
 mod bevelled_strips;
+mod cabinet;
 mod clothes_rail;
 mod cup_hinge;
 mod groove;
