@@ -25,7 +25,7 @@ pub use ask::Asked;
 pub use checks::{Clash, Shelf};
 pub use drawn::{Drawn, Face, View, drawings};
 pub use fits::{Fit, Fitted};
-pub use goods::{Fitting, Fittings, Line, layout};
+pub use goods::{Fitting, Fittings, Line, cut_list_csv, layout};
 pub use handed::handed;
 pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
 pub use joins::Join;

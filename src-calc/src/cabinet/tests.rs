@@ -297,3 +297,25 @@ fn a_card_opened_from_a_cabinet_gives_the_cabinets_own_answer() -> Checked {
     assert!(layout.1.get("kept").is_none() && layout.1.get("parts").is_some());
     Ok(())
 }
+
+/// Read as any table of commas: as many lines as the cut list has, and the numbers add up to every part.
+#[test]
+fn the_cut_list_is_a_table() -> Checked {
+    let inputs =
+        Inputs { bays: "3".into(), edging: Edging::Solid, edging_thickness: Reading::mm("5"), ..Inputs::default() };
+    let cabinet = solved(&inputs)?;
+    let table = cut_list_csv(&cabinet);
+    let rows: Vec<Vec<&str>> = table.lines().map(|line| line.split(',').collect()).collect();
+    assert_eq!(rows.len(), cabinet.cut_list.len() + 1);
+    assert!(rows.iter().all(|row| row.len() == 6), "{table}");
+    let mut count = 0;
+    for row in rows.iter().skip(1) {
+        count += row[3].parse::<usize>()?;
+        for size in [row[1], row[2], row[5]] {
+            assert!(mm(size)?.is_positive());
+        }
+    }
+    assert_eq!(count, cabinet.parts.len());
+    assert!(table.contains("Side,1170,345"), "{table}");
+    Ok(())
+}

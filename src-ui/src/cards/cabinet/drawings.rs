@@ -48,13 +48,14 @@ struct OneProps {
 #[component]
 fn One(props: &OneProps) -> Html {
     let zoom = use_state_eq(|| 1_u32);
-    let button = |action: &'static str, name: AttrValue, off: bool, press: Callback<MouseEvent>| {
-        let values = [("drawing", props.title.as_str().into()), ("name", name.as_str().into())];
-        html! {
-            <button type="button" data-action={action} disabled={off} onclick={press}
-                aria-label={say_with("cabinet-named", values)}>{ name }</button>
-        }
-    };
+    let button =
+        |action: &'static str, (sign, name): (&'static str, AttrValue), off: bool, press: Callback<MouseEvent>| {
+            let values = [("drawing", props.title.as_str().into()), ("name", name.as_str().into())];
+            html! {
+                <button type="button" data-action={action} disabled={off} onclick={press}
+                    aria-label={say_with("cabinet-named", values)}>{ sign }</button>
+            }
+        };
     let zoomed = |to: u32| {
         let zoom = zoom.clone();
         Callback::from(move |_: MouseEvent| zoom.set(to))
@@ -73,10 +74,10 @@ fn One(props: &OneProps) -> Html {
         <figure class="drawn">
             <figcaption>
                 <span>{ &props.title }</span>
-                { button("smaller", say("cabinet-smaller"), *zoom == 1, zoomed((*zoom / 2).max(1))) }
-                { button("larger", say("cabinet-larger"), *zoom == 4, zoomed((*zoom * 2).min(4))) }
-                { button("save-svg", say("cabinet-save-svg"), false, svg) }
-                { button("save-dxf", say("cabinet-save-dxf"), false, dxf) }
+                { button("smaller", ("−", say("cabinet-smaller")), *zoom == 1, zoomed((*zoom / 2).max(1))) }
+                { button("larger", ("+", say("cabinet-larger")), *zoom == 4, zoomed((*zoom * 2).min(4))) }
+                { button("save-svg", ("SVG", say("cabinet-save-svg")), false, svg) }
+                { button("save-dxf", ("DXF", say("cabinet-save-dxf")), false, dxf) }
             </figcaption>
             <div class="drawn-paper" data-zoom={zoom.to_string()} tabindex="0" role="group"
                 aria-label={props.title.clone()}>{ picture }</div>

@@ -1,9 +1,10 @@
 //! The cut list, and the holes of every part, as tables.
 
+use crate::browser::save_file;
 use crate::show::{Show, Shown, plain};
 use crate::widgets::fold::Fold;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What};
+use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv};
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -74,6 +75,11 @@ fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
 
 /// Every part once, those that are cut alike together.
 pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
+    let table = cut_list_csv(cabinet);
+    let save = Callback::from(move |_: MouseEvent| {
+        // Where the page may not save there is nothing to save to.
+        let _ = save_file("cut-list.csv", "text/csv", &table);
+    });
     html! {
         <section class="parts">
             <h3>{ say("cabinet-cut-list") }</h3>
@@ -89,6 +95,7 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                     <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
                 </table>
             </div>
+            <p class="actions"><button type="button" data-action="save-csv" onclick={save}>{ say("cabinet-save-csv") }</button></p>
         </section>
     }
 }
