@@ -88,3 +88,9 @@ file-not-read = { $name } cannot be read. A text file in UTF-8 of at most 300 KB
 take-out = Take { $what } out
 
 hands-title = Open another card with these sizes
+
+drawing-save-svg = save as SVG
+drawing-save-dxf = save as DXF
+drawing-larger = larger
+drawing-smaller = smaller
+drawing-named = { $drawing }: { $name }

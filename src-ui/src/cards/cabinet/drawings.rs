@@ -1,12 +1,13 @@
-//! The cabinet and its parts as drawings, to be looked at closely and saved.
+//! The drawings of the cabinet and its parts, by name and in the maker's own unit.
 
 use super::{Cabinet, parts};
-use crate::browser::save_file;
 use crate::show::Show;
+use crate::widgets::drawing::DrawingSheet;
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Drawn, Face, Inputs, View, drawings};
+use scantling::drawing::Drawing;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -31,58 +32,11 @@ fn title(answer: &Answer, view: View) -> AttrValue {
 }
 
 /// With its figures in the maker's own unit.
-fn worded(mut drawn: Drawn, show: Show) -> Drawn {
-    for dimension in &mut drawn.drawing.dimensions {
+fn worded(mut drawing: Drawing, show: Show) -> Drawing {
+    for dimension in &mut drawing.dimensions {
         dimension.words = show.on_drawing(dimension.length);
     }
-    drawn
-}
-
-#[derive(PartialEq, Properties)]
-struct OneProps {
-    title: AttrValue,
-    drawn: Rc<Drawn>,
-}
-
-/// A drawing, and what can be done with it.
-#[component]
-fn One(props: &OneProps) -> Html {
-    let zoom = use_state_eq(|| 1_u32);
-    let button =
-        |action: &'static str, (sign, name): (&'static str, AttrValue), off: bool, press: Callback<MouseEvent>| {
-            let values = [("drawing", props.title.as_str().into()), ("name", name.as_str().into())];
-            html! {
-                <button type="button" data-action={action} disabled={off} onclick={press}
-                    aria-label={say_with("cabinet-named", values)}>{ sign }</button>
-            }
-        };
-    let zoomed = |to: u32| {
-        let zoom = zoom.clone();
-        Callback::from(move |_: MouseEvent| zoom.set(to))
-    };
-    let save = |kind: &'static str, end: &'static str, write: fn(&Drawn, &str) -> String| {
-        let (drawn, title) = (props.drawn.clone(), props.title.clone());
-        Callback::from(move |_: MouseEvent| {
-            // Where the page may not save there is nothing to save to.
-            let _ = save_file(&format!("{title}.{end}"), kind, &write(&drawn, &title));
-        })
-    };
-    let svg = save("image/svg+xml", "svg", |drawn, title| drawn.drawing.to_svg(title));
-    let dxf = save("application/dxf", "dxf", |drawn, _| drawn.drawing.to_dxf());
-    let picture = Html::from_html_unchecked(props.drawn.drawing.to_picture(&props.title).into());
-    html! {
-        <figure class="drawn">
-            <figcaption>
-                <span>{ &props.title }</span>
-                { button("smaller", ("−", say("cabinet-smaller")), *zoom == 1, zoomed((*zoom / 2).max(1))) }
-                { button("larger", ("+", say("cabinet-larger")), *zoom == 4, zoomed((*zoom * 2).min(4))) }
-                { button("save-svg", ("SVG", say("cabinet-save-svg")), false, svg) }
-                { button("save-dxf", ("DXF", say("cabinet-save-dxf")), false, dxf) }
-            </figcaption>
-            <div class="drawn-paper" data-zoom={zoom.to_string()} tabindex="0" role="group"
-                aria-label={props.title.clone()}>{ picture }</div>
-        </figure>
-    }
+    drawing
 }
 
 #[derive(Properties)]
@@ -104,7 +58,7 @@ fn All(props: &AllProps) -> Html {
     let drawn = drawings(answer).unwrap_or_default();
     let one = |(at, drawn): (usize, Drawn)| {
         let title = title(answer, drawn.view);
-        html! { <One key={at} {title} drawn={Rc::new(worded(drawn, props.show))} /> }
+        html! { <DrawingSheet key={at} {title} drawing={Rc::new(worded(drawn.drawing, props.show))} /> }
     };
     html! { <div class="drawings">{ for drawn.into_iter().enumerate().map(one) }</div> }
 }

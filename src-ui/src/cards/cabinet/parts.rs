@@ -3,6 +3,7 @@
 use crate::browser::save_file;
 use crate::show::{Show, Shown, plain};
 use crate::widgets::fold::Fold;
+use crate::widgets::rows::button;
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv};
 use scantling::measure::Length;
@@ -76,7 +77,7 @@ fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
 /// Every part once, those that are cut alike together.
 pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
     let table = cut_list_csv(cabinet);
-    let save = Callback::from(move |_: MouseEvent| {
+    let save = Callback::from(move |()| {
         // Where the page may not save there is nothing to save to.
         let _ = save_file("cut-list.csv", "text/csv", &table);
     });
@@ -95,7 +96,7 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                     <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
                 </table>
             </div>
-            <p class="actions"><button type="button" data-action="save-csv" onclick={save}>{ say("cabinet-save-csv") }</button></p>
+            <p class="actions">{ button("save-csv", say("cabinet-save-csv"), &save) }</p>
         </section>
     }
 }
