@@ -15,6 +15,61 @@ pub struct Tick {
     pub done: bool,
 }
 
+/// What is ticked off, and of what.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ticked {
+    /// The numbers that are ticked.
+    pub done: Vec<u32>,
+    /// The mark of the work that they belong to.
+    pub of: String,
+    /// The mark of the work as it is now.
+    pub mark: String,
+}
+
+impl Ticked {
+    /// Those of the work as it is now.
+    pub fn here(&self) -> &[u32] {
+        if self.of == self.mark { &self.done } else { &[] }
+    }
+
+    /// How many there are, of whatever work.
+    pub fn count(&self) -> u32 {
+        u32::try_from(self.done.len()).unwrap_or(u32::MAX)
+    }
+
+    /// Whether there are some, but of other work.
+    pub fn is_aside(&self) -> bool {
+        !self.done.is_empty() && self.of != self.mark
+    }
+
+    /// How much is done, in these words, and as a bar.
+    pub fn state(&self, all: u32, words: AttrValue) -> Html {
+        if self.is_aside() {
+            return html! { <p class="cut-state verdict" data-tone="mind" role="status">{ words }</p> };
+        }
+        html! {
+            <p class="cut-state" role="status">
+                <span>{ words }</span>
+                <progress max={all.max(1).to_string()} value={self.count().to_string()} aria-hidden="true" />
+            </p>
+        }
+    }
+}
+
+/// Ticks a number, or takes its tick back; ticks of other work than that of the mark go.
+pub fn toggle((done, of): (&mut Vec<u32>, &mut String), mark: &str, number: u32) {
+    if of != mark {
+        mark.clone_into(of);
+        done.clear();
+    }
+    match done.iter().position(|ticked| *ticked == number) {
+        Some(at) => {
+            done.remove(at);
+        }
+        None => done.push(number),
+    }
+}
+
 #[derive(Properties)]
 pub struct TickGroupProps {
     /// What they have in common.
@@ -55,5 +110,23 @@ pub fn TickGroup(props: &TickGroupProps) -> Html {
                 }) }
             </ul>
         </div>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_tick_is_taken_back_and_goes_with_other_work() {
+        let (mut done, mut of) = (Vec::new(), String::new());
+        for number in [3, 5, 3] {
+            toggle((&mut done, &mut of), "first", number);
+        }
+        assert_eq!((done.as_slice(), of.as_str()), ([5].as_slice(), "first"));
+        let aside = Ticked { done: done.clone(), of: of.clone(), mark: "second".to_owned() };
+        assert!(aside.is_aside() && aside.here().is_empty() && aside.count() == 1);
+        toggle((&mut done, &mut of), "second", 7);
+        assert_eq!((done, of.as_str()), (vec![7], "second"));
     }
 }

@@ -65,3 +65,39 @@ fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {
         until("no ticks", async || shell.ask::<usize>(TICKED, &[]).await, |count| *count == 0).await.map(drop)
     })
 }
+
+#[test]
+fn the_drawings_are_there_once_they_are_asked_for_and_can_be_looked_at_closely() -> Outcome {
+    play("cabinet-drawings", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        let drawn = async || shell.ask::<usize>("return document.querySelectorAll('.drawn svg').length", &[]).await;
+        until("no drawing", drawn, |count| *count == 0).await?;
+        shell.press("[data-fold=drawings] > summary").await?;
+        // Front, section, plan, taken apart; both sides, top, bottom, back, three strips, a shelf, two doors.
+        until("every drawing", drawn, |count| *count == 15).await?;
+        says(shell, ".drawings", "Left side, face to the right").await?;
+        shell.press(".drawn [data-action=larger]").await?;
+        let wide = "
+            const paper = document.querySelector('.drawn-paper');
+            return paper.scrollWidth > 1.5 * paper.clientWidth";
+        until("twice as wide", async || shell.ask::<bool>(wide, &[]).await, |wide| *wide).await?;
+        shell.keep_picture("cabinet-drawings").await
+    })
+}
+
+#[test]
+fn another_card_opens_with_the_cabinets_sizes_and_has_its_own_back_by_undo() -> Outcome {
+    play("cabinet-hands-over", Kind::Browser, async |shell| {
+        shell.open_card("back-panel").await?;
+        shell.type_into("back-panel-opening-width", "900").await?;
+        shell.answers(&["914 mm", "726 mm"]).await?;
+        shell.open_bench().await?;
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=hands] > summary").await?;
+        shell.press("[data-hands=back-panel]").await?;
+        // What the cabinet says of its back.
+        shell.answers(&["811 mm", "1159.5 mm"]).await?;
+        shell.press("[data-action=undo]").await?;
+        shell.answers(&["914 mm", "726 mm"]).await.map(drop)
+    })
+}

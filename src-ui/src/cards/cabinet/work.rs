@@ -4,7 +4,7 @@ use super::{Cabinet, joint, parts};
 use crate::show::{Show, figures};
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
-use crate::widgets::tick_list::{Tick, TickGroup};
+use crate::widgets::tick_list::{Tick, TickGroup, Ticked, toggle};
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Inputs, Setup, Step};
 use scantling::measure::Length;
@@ -77,8 +77,8 @@ fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32
 #[derive(Properties)]
 pub(super) struct OrderProps {
     answered: Rc<(Inputs, Answer)>,
-    /// What is done, and of which work.
-    done: (Vec<u32>, String),
+    /// What is done.
+    ticked: Ticked,
     show: Show,
     ontick: Callback<u32>,
 }
@@ -86,15 +86,14 @@ pub(super) struct OrderProps {
 /// The callback is made anew at every draw, but holds nothing that ages.
 impl PartialEq for OrderProps {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.answered, &other.answered) && self.done == other.done && self.show == other.show
+        Rc::ptr_eq(&self.answered, &other.answered) && self.ticked == other.ticked && self.show == other.show
     }
 }
 
 #[component]
 fn Order(props: &OrderProps) -> Html {
     let (_, answer) = &*props.answered;
-    let (done, of) = &props.done;
-    let here: &[u32] = if *of == answer.work_mark { done } else { &[] };
+    let here = props.ticked.here();
     let mut number = 0;
     let groups: Vec<(AttrValue, Vec<Tick>)> = answer
         .work
@@ -103,7 +102,7 @@ fn Order(props: &OrderProps) -> Html {
         .collect();
     html! {
         <div class="cut-order">
-            { state(number, done, *of == answer.work_mark) }
+            { state(number, &props.ticked) }
             { for groups.into_iter().enumerate().map(|(at, (name, ticks))| html! {
                 <TickGroup key={at} title={html! { <>{ &name }</> }} {name} {ticks} ontick={props.ontick.clone()} />
             }) }
@@ -112,39 +111,28 @@ fn Order(props: &OrderProps) -> Html {
 }
 
 /// How much is done, or that what was done belongs to other sizes.
-fn state(all: u32, done: &[u32], current: bool) -> Html {
-    let count = u32::try_from(done.len()).unwrap_or(u32::MAX);
-    if count > 0 && !current {
-        let words = say_with("cabinet-ticks-gone", [("count", count.into())]);
-        return html! { <p class="cut-state verdict" data-tone="mind" role="status">{ words }</p> };
-    }
-    let words = say_with("cabinet-ticked", [("count", count.into()), ("all", all.into())]);
-    html! {
-        <p class="cut-state" role="status">
-            <span>{ words }</span>
-            <progress max={all.max(1).to_string()} value={count.to_string()} aria-hidden="true" />
-        </p>
-    }
+fn state(all: u32, ticked: &Ticked) -> Html {
+    let count = ticked.count();
+    let words = if ticked.is_aside() {
+        say_with("cabinet-ticks-gone", [("count", count.into())])
+    } else {
+        say_with("cabinet-ticked", [("count", count.into()), ("all", all.into())])
+    };
+    ticked.state(all, words)
 }
 
 /// The order of work, drawn only where it is seen.
 pub(super) fn order(fields: &Fields<Cabinet>, show: Show) -> Html {
     let Some(answered) = fields.answered() else { return Html::default() };
     let mark = answered.1.work_mark.clone();
+    let ticked = {
+        let inputs = fields.inputs();
+        Ticked { done: inputs.done.clone(), of: inputs.done_of.clone(), mark: mark.clone() }
+    };
     let ontick = fields.act(move |inputs, _, number: u32| {
-        if inputs.done_of != mark {
-            inputs.done_of.clone_from(&mark);
-            inputs.done.clear();
-        }
-        match inputs.done.iter().position(|done| *done == number) {
-            Some(at) => {
-                inputs.done.remove(at);
-            }
-            None => inputs.done.push(number),
-        }
+        toggle((&mut inputs.done, &mut inputs.done_of), &mark, number);
     });
-    let done = (fields.inputs().done.clone(), fields.inputs().done_of.clone());
-    html! { <Order {answered} {done} {show} {ontick} /> }
+    html! { <Order {answered} {ticked} {show} {ontick} /> }
 }
 
 /// The list under its heading.

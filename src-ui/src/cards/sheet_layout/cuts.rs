@@ -4,7 +4,7 @@ use super::SheetLayout;
 use crate::show::{Show, draw, draw_other, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
-use crate::widgets::tick_list::{Tick, TickGroup};
+use crate::widgets::tick_list::{Tick, TickGroup, Ticked, toggle};
 use crate::words::{say, say_with};
 use scantling::cards::sheet_layout::{Answer, Inputs};
 use scantling::sheets::{Area, Becomes, Cut, Piece, Setting, Way};
@@ -109,8 +109,8 @@ impl<'a> Names<'a> {
 #[derive(Properties)]
 pub(super) struct OrderProps {
     answered: Rc<(Inputs, Answer)>,
-    /// The cuts that are done, and of which layout.
-    done: (Vec<u32>, String),
+    /// What is done.
+    ticked: Ticked,
     show: Show,
     ontick: Callback<u32>,
 }
@@ -118,7 +118,7 @@ pub(super) struct OrderProps {
 /// The callback is made anew at every draw, but holds nothing that ages.
 impl PartialEq for OrderProps {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.answered, &other.answered) && self.done == other.done && self.show == other.show
+        Rc::ptr_eq(&self.answered, &other.answered) && self.ticked == other.ticked && self.show == other.show
     }
 }
 
@@ -127,8 +127,7 @@ impl PartialEq for OrderProps {
 fn Order(props: &OrderProps) -> Html {
     let (_, answer) = &*props.answered;
     let names = Names::of(answer, props.show);
-    let (done, of) = &props.done;
-    let here: &[u32] = if *of == answer.layout_mark { done } else { &[] };
+    let here = props.ticked.here();
     let mut number = 0_u32;
     let mut group = |setting: &Setting| {
         let from = number;
@@ -144,47 +143,35 @@ fn Order(props: &OrderProps) -> Html {
     let groups: Vec<Html> = answer.layout.settings.iter().map(&mut group).collect();
     html! {
         <div class="cut-order">
-            { state(answer, done, of) }
+            { state(answer.figures.cuts, &props.ticked) }
             { groups }
         </div>
     }
 }
 
 /// How many cuts are done, or that those which were belong to another layout.
-fn state(answer: &Answer, done: &[u32], of: &str) -> Html {
-    let count = u32::try_from(done.len()).unwrap_or(u32::MAX);
-    if count > 0 && of != answer.layout_mark {
-        let words = say_with("sheet-layout-ticks-gone", [("count", count.into())]);
-        return html! { <p class="cut-state verdict" data-tone="mind" role="status">{ words }</p> };
-    }
-    let all = answer.figures.cuts;
-    let words = say_with("sheet-layout-ticked", [("count", count.into()), ("all", all.into())]);
-    html! {
-        <p class="cut-state" role="status">
-            <span>{ words }</span>
-            <progress max={all.max(1).to_string()} value={count.to_string()} aria-hidden="true" />
-        </p>
-    }
+fn state(all: u32, ticked: &Ticked) -> Html {
+    let count = ticked.count();
+    let words = if ticked.is_aside() {
+        say_with("sheet-layout-ticks-gone", [("count", count.into())])
+    } else {
+        say_with("sheet-layout-ticked", [("count", count.into()), ("all", all.into())])
+    };
+    ticked.state(all, words)
 }
 
 /// The order of cuts, drawn only where it is seen.
 pub(super) fn order(fields: &Fields<SheetLayout>, show: Show) -> Html {
     let Some(answered) = fields.answered() else { return Html::default() };
     let mark = answered.1.layout_mark.clone();
+    let ticked = {
+        let inputs = fields.inputs();
+        Ticked { done: inputs.done.clone(), of: inputs.done_of.clone(), mark: mark.clone() }
+    };
     let ontick = fields.act(move |inputs, _, number: u32| {
-        if inputs.done_of != mark {
-            inputs.done_of.clone_from(&mark);
-            inputs.done.clear();
-        }
-        match inputs.done.iter().position(|done| *done == number) {
-            Some(at) => {
-                inputs.done.remove(at);
-            }
-            None => inputs.done.push(number),
-        }
+        toggle((&mut inputs.done, &mut inputs.done_of), &mark, number);
     });
-    let done = (fields.inputs().done.clone(), fields.inputs().done_of.clone());
-    html! { <Order {answered} {done} {show} {ontick} /> }
+    html! { <Order {answered} {ticked} {show} {ontick} /> }
 }
 
 /// The list under its heading.
