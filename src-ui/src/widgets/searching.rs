@@ -90,6 +90,8 @@ pub struct Searching {
     /// How long to wait before the bar moves again, and whether the next slice is the first after it has.
     show_again: f64,
     just_shown: bool,
+    /// A better answer that is worked out and waits for a slice in which it is drawn.
+    found: Option<Rc<dyn Held>>,
     told_at: f64,
     /// How long it took the last time from then until the next slice, once it was drawn.
     telling: f64,
@@ -121,6 +123,12 @@ impl Searching {
             return true;
         };
         let begun = now_ms();
+        if let Some(better) = self.found.take() {
+            let before = std::mem::replace(&mut self.held, better.clone());
+            ctx.props().onbetter.emit((before, better));
+            self.shown = seek.sought();
+            return true;
+        }
         if std::mem::take(&mut self.just_told) {
             self.telling = begun - self.told_at;
         }
@@ -132,12 +140,9 @@ impl Searching {
         if sought.news && (sought.done || begun - self.told_at > pause) {
             self.told_at = begun;
             self.just_told = true;
-            if let Some(better) = seek.better() {
-                let before = std::mem::replace(&mut self.held, better.clone());
-                ctx.props().onbetter.emit((before, better));
-            }
-            self.shown = seek.sought();
-            return true;
+            // Worked out in this slice, drawn in the next.
+            self.found = seek.better();
+            return false;
         }
         // The last news is told in a slice of its own, and the bar moves in one.
         let ends = sought.done && !sought.news;
@@ -168,6 +173,7 @@ impl Component for Searching {
             shown_at: 0.0,
             show_again: SHOW_MS,
             just_shown: false,
+            found: None,
             told_at: 0.0,
             telling: 0.0,
             just_told: false,
@@ -181,6 +187,7 @@ impl Component for Searching {
         if !Rc::ptr_eq(&self.held, &ctx.props().held) {
             self.held = ctx.props().held.clone();
             self.seek = None;
+            self.found = None;
             self.shown = Sought::default();
             // Another job is looked at by itself.
             self.stopped &= Rc::ptr_eq(&before.held, &ctx.props().held);

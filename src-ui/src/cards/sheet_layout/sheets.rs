@@ -1,7 +1,7 @@
 //! The sheets of a layout, each drawn to scale, and the same in words.
 
 use super::SheetLayout;
-use crate::browser::AfterPaint;
+use crate::near::use_near;
 use crate::pictures::{Anchor, Ink, Place, Scale, WIDTH, across, paper, round, text, upright};
 use crate::show::{Show, Shown, plain};
 use crate::widgets::fields::Fields;
@@ -13,7 +13,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 use yew::prelude::*;
 
-/// So many sheets are drawn at once; of more, one after every frame, so that no finger waits.
+/// So many sheets are drawn at once; of more, those near the screen.
 const AT_ONCE: usize = 3;
 /// The least width of a kerf on paper, so that it can be seen.
 const LEAST_KERF: f64 = 1.4;
@@ -166,13 +166,18 @@ impl SheetProps {
     }
 }
 
-fn drawing(props: &SheetProps, sheet: &Sheet) -> Html {
+/// To scale; far from the screen only the paper, as large as it is.
+fn drawing(props: &SheetProps, sheet: &Sheet, near: bool) -> Html {
     let (long, wide) = (sheet.length.as_mm(), sheet.width.as_mm());
     let height = (WIDTH - 40.0) * wide / long.max(1e-6);
     // A sheet that stands on end is as high as a phone is wide.
     let place = Place { x: 34.0, y: 26.0, width: WIDTH - 40.0, height: height.min(360.0) };
     let scale = Scale::fit(long, wide, place);
     let (left, right, top, bottom) = (scale.x(0.0), scale.x(long), scale.y(wide), scale.y(0.0));
+    let name = say_with("sheet-layout-drawing", [("sheet", props.title().as_str().into())]);
+    if !near {
+        return paper(name, bottom + 22.0, Html::default());
+    }
     let arrow = match props.grain {
         SheetGrain::Along => "↔",
         SheetGrain::Across => "↕",
@@ -196,7 +201,6 @@ fn drawing(props: &SheetProps, sheet: &Sheet) -> Html {
             { text((right, bottom + 15.0), format!("{} {arrow}", props.grain_words()), Anchor::End, Ink::Soft) }
         </>
     };
-    let name = say_with("sheet-layout-drawing", [("sheet", props.title().as_str().into())]);
     paper(name, bottom + 22.0, content)
 }
 
@@ -231,13 +235,15 @@ fn listed(props: &SheetProps, sheet: &Sheet) -> Html {
 
 #[component]
 fn OneSheet(props: &SheetProps) -> Html {
+    let place = use_node_ref();
+    let near = use_near(&place, props.at < AT_ONCE);
     let Some(sheet) = props.sheet() else { return Html::default() };
     let (own, pieces) = (props.clone(), u32::try_from(sheet.parts.len()).unwrap_or(0));
     let title = say_with("sheet-layout-in-words", [("count", pieces.into())]);
     html! {
-        <figure class="sheet">
+        <figure class="sheet" ref={place}>
             <figcaption>{ props.title() }</figcaption>
-            { drawing(props, sheet) }
+            { drawing(props, sheet, near) }
             <Fold name="sheet" {title}><Listed ..own /></Fold>
         </figure>
     }
@@ -247,81 +253,6 @@ fn OneSheet(props: &SheetProps) -> Html {
 #[component]
 fn Listed(props: &SheetProps) -> Html {
     props.sheet().map(|sheet| listed(props, sheet)).unwrap_or_default()
-}
-
-#[derive(Clone, Properties)]
-struct SheetsProps {
-    layout: Arc<Layout>,
-    sheets: Rc<[SheetProps]>,
-}
-
-impl PartialEq for SheetsProps {
-    fn eq(&self, other: &Self) -> bool {
-        self.sheets == other.sheets
-    }
-}
-
-/// The sheets, drawn anew one after another where there are many.
-struct InTurn {
-    shown: Vec<SheetProps>,
-    waiting: Option<AfterPaint>,
-}
-
-impl InTurn {
-    /// Takes over sheets until one differs from what is shown; whether any is left.
-    fn advance(&mut self, wanted: &[SheetProps], most: usize) -> bool {
-        let mut drawn = 0;
-        for (at, sheet) in wanted.iter().enumerate() {
-            let same = self.shown.get(at).is_some_and(|shown| shown == sheet);
-            if !same && drawn == most {
-                return true;
-            }
-            drawn += usize::from(!same);
-            match self.shown.get_mut(at) {
-                Some(slot) => *slot = sheet.clone(),
-                None => self.shown.push(sheet.clone()),
-            }
-        }
-        self.shown.truncate(wanted.len());
-        false
-    }
-
-    fn wait(&mut self, ctx: &Context<Self>) {
-        let link = ctx.link().clone();
-        self.waiting = Some(AfterPaint::then(0, move || link.send_message(())));
-    }
-}
-
-impl Component for InTurn {
-    type Message = ();
-    type Properties = SheetsProps;
-
-    fn create(ctx: &Context<Self>) -> Self {
-        let mut turns = Self { shown: Vec::new(), waiting: None };
-        if turns.advance(&ctx.props().sheets, AT_ONCE) {
-            turns.wait(ctx);
-        }
-        turns
-    }
-
-    fn changed(&mut self, ctx: &Context<Self>, _: &SheetsProps) -> bool {
-        let most = if ctx.props().sheets.len() <= AT_ONCE { AT_ONCE } else { 1 };
-        if self.advance(&ctx.props().sheets.clone(), most) {
-            self.wait(ctx);
-        }
-        true
-    }
-
-    fn update(&mut self, ctx: &Context<Self>, (): ()) -> bool {
-        if self.advance(&ctx.props().sheets.clone(), 1) {
-            self.wait(ctx);
-        }
-        true
-    }
-
-    fn view(&self, _: &Context<Self>) -> Html {
-        html! { <>{ for self.shown.iter().map(|sheet| html! { <OneSheet key={sheet.at} ..sheet.clone() /> }) }</> }
-    }
 }
 
 /// Every sheet of the layout.
@@ -344,11 +275,11 @@ pub(super) fn sheets(fields: &Fields<SheetLayout>, show: Show) -> Html {
             show,
         }
     };
-    let all: Rc<[SheetProps]> = layout.sheets.iter().enumerate().map(sheet).collect();
+    let all = layout.sheets.iter().enumerate().map(sheet);
     html! {
         <section class="sheets">
             <h3>{ say("sheet-layout-drawings") }</h3>
-            <InTurn layout={layout.clone()} sheets={all} />
+            { for all.map(|sheet| html! { <OneSheet key={sheet.at} ..sheet.clone() /> }) }
         </section>
     }
 }
