@@ -4,8 +4,8 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use scantling::cards::{
-    CARDS, angles, back_panel, bevelled_strips, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows, joints,
-    materials, sheet_layout, shelf, spacing, wall_cleat, wood_movement,
+    CARDS, angles, back_panel, bevelled_strips, cabinet, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows,
+    joints, materials, sheet_layout, shelf, spacing, wall_cleat, wood_movement,
 };
 use scantling::measure::{Graduation, Length, Reading, Rounding, Style};
 use std::hint::black_box;
@@ -35,6 +35,7 @@ fn cards(bench: &mut Criterion) {
     }
     solve!(
         convert,
+        cabinet,
         back_panel,
         shelf,
         clothes_rail,
