@@ -19,7 +19,7 @@ pub(crate) fn bench() -> Result<(), Halt> {
         name: "web app, every file by itself, gzip -9".to_owned(),
         value: web::kilobytes(web::size()?),
         unit: "KB".to_owned(),
-        bar: Some(300.0),
+        bar: Some(450.0),
     });
     figures.extend(running_app(&app)?);
     println!("\n{}\n", machine());
@@ -98,6 +98,8 @@ fn criterions(estimates: &Value, benchmark: &Value) -> Option<Figure> {
     let name = benchmark["full_id"].as_str()?.to_owned();
     let value = estimates["median"]["point_estimate"].as_f64()? / 1000.0;
     let bar = match benchmark["group_id"].as_str() {
+        // A whole cabinet asks a dozen cards.
+        Some("solve") if name == "solve/cabinet" => Some(1000.0),
         Some("solve") => Some(10.0),
         Some("read") => Some(1.0),
         _ => None,
@@ -167,6 +169,8 @@ mod tests {
         let estimates = json!({"mean": {"point_estimate": 9.0}, "median": {"point_estimate": 2500.0}});
         let solve = criterions(&estimates, &json!({"group_id": "solve", "full_id": "solve/shelf"})).unwrap();
         assert_eq!((solve.name.as_str(), solve.value, solve.bar), ("solve/shelf", 2.5, Some(10.0)));
+        let whole = criterions(&estimates, &json!({"group_id": "solve", "full_id": "solve/cabinet"})).unwrap();
+        assert_eq!(whole.bar, Some(1000.0));
         assert_eq!(criterions(&estimates, &json!({"group_id": "read", "full_id": "read/a"})).unwrap().bar, Some(1.0));
         assert_eq!(criterions(&json!({}), &json!({"full_id": "x"})), None);
     }
