@@ -84,7 +84,6 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
     html! {
         <section class="parts">
             <h3>{ say("cabinet-cut-list") }</h3>
-            <div class="table-scroll" tabindex="0" role="region" aria-label={say("cabinet-cut-list")}>
                 <table>
                     <thead>
                         <tr>
@@ -95,7 +94,6 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                     </thead>
                     <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
                 </table>
-            </div>
             <p class="actions">{ button("save-csv", say("cabinet-save-csv"), &save) }</p>
         </section>
     }
