@@ -84,16 +84,16 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
     html! {
         <section class="parts">
             <h3>{ say("cabinet-cut-list") }</h3>
-                <table>
-                    <thead>
-                        <tr>
-                            <th scope="col">{ say("cabinet-column-part") }</th>
-                            <th scope="col">{ say("cabinet-column-size") }</th>
-                            <th scope="col">{ say("cabinet-column-board") }</th>
-                        </tr>
-                    </thead>
-                    <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
-                </table>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{ say("cabinet-column-part") }</th>
+                        <th scope="col">{ say("cabinet-column-size") }</th>
+                        <th scope="col">{ say("cabinet-column-board") }</th>
+                    </tr>
+                </thead>
+                <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
+            </table>
             <p class="actions">{ button("save-csv", say("cabinet-save-csv"), &save) }</p>
         </section>
     }
