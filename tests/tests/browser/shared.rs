@@ -18,6 +18,11 @@ fn convert() -> Outcome {
 }
 
 #[test]
+fn cabinet() -> Outcome {
+    card("cabinet")
+}
+
+#[test]
 fn back_panel() -> Outcome {
     card("back-panel")
 }

@@ -69,6 +69,10 @@ fn a_card_is_listed_in_both_registries_with_its_twin_and_its_words() {
     for card in CARDS {
         let file = format!("src-ui/locales/en/{}.ftl", card.slug);
         assert!(!text(&file).trim().is_empty(), "{file} has no words");
+        for shell in ["tests/tests/browser/shared.rs", "tests/tests/window/main.rs"] {
+            let played = text(shell).contains(&format!("card(\"{}\")", card.slug));
+            assert!(played, "{shell} never types into {}", card.slug);
+        }
     }
 }
 
