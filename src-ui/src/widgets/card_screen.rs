@@ -231,9 +231,9 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
-                <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />
                 <HandingOver held={state.held.clone()} kept={props.host.kept.clone()}
                     ontrouble={props.host.ontrouble.clone()} />
+                <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />
             </div>
             { for over.as_ref().map(|page| {
                 let onclose = {
