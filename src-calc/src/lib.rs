@@ -9,6 +9,7 @@
 //! - [`drawing`]: shapes and dimensions in millimetres, as SVG and DXF.
 //! - [`cards`]: one calculation a file, all of the same shape.
 //! - [`cabinet`]: a whole cabinet, put together from what the cards say.
+//! - [`job`]: a cabinet under a name, as it is kept and passed on.
 //!
 //! Pure functions: nothing here reads a clock, a setting or a file, and nothing panics on any input.
 
@@ -16,6 +17,7 @@ pub mod cabinet;
 pub mod cards;
 pub mod caution;
 pub mod drawing;
+pub mod job;
 mod mark;
 pub mod measure;
 pub mod problem;
