@@ -1,4 +1,4 @@
-//! Makes the permissions of the page's two commands, and sees that there are pages to embed.
+//! Makes the permissions of the page's commands, and sees that there are pages to embed.
 
 use std::{fs, io, path::Path};
 
@@ -8,7 +8,18 @@ const PAGES: &str = "../dist/window";
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     stand_in(Path::new(PAGES))?;
     println!("cargo:rerun-if-changed={PAGES}");
-    let commands = tauri_build::AppManifest::new().commands(&["kept_all", "keep"]);
+    let commands = tauri_build::AppManifest::new().commands(&[
+        "kept_all",
+        "keep",
+        "jobs",
+        "save_job",
+        "revisions",
+        "revision",
+        "remove_job",
+        "forget_job",
+        "back_up",
+        "save_file",
+    ]);
     tauri_build::try_build(tauri_build::Attributes::new().app_manifest(commands))?;
     Ok(())
 }

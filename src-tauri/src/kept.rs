@@ -1,4 +1,8 @@
-//! What the page keeps: texts by key, in one SQLite file.
+//! What the page keeps: texts by key, and jobs, in one SQLite file.
+
+mod jobs;
+
+pub use jobs::{Entry, Revision};
 
 use rusqlite::{Connection, ErrorCode, OptionalExtension, TransactionBehavior};
 use serde::ser::{Serialize, SerializeStruct, Serializer};
@@ -8,8 +12,8 @@ use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
-/// The layout this program writes, kept in the file as `user_version`.
-const LAYOUT: i64 = 1;
+/// The layout this program writes, kept in the file as `user_version`: in 1 there were no jobs.
+const LAYOUT: i64 = 2;
 
 /// How long another window may hold the file before this one gives up.
 const PATIENCE: Duration = Duration::from_secs(3);
@@ -34,8 +38,22 @@ pub enum KeepError {
         source: std::io::Error,
     },
     /// The database refused.
-    #[error("The database refused: {0}.")]
+    #[error("{}", refusal(.0))]
     Database(#[from] rusqlite::Error),
+}
+
+/// What a maker can do about it, before what the database says.
+fn refusal(error: &rusqlite::Error) -> String {
+    let advice = match error.sqlite_error_code() {
+        Some(ErrorCode::DiskFull) => "There is no room left on the disk.",
+        Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {
+            "The file or its folder may only be read."
+        }
+        Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => "Another window holds the file.",
+        Some(ErrorCode::SystemIoFailure) => "The disk could not be read or written.",
+        _ => return format!("The database refused: {error}."),
+    };
+    format!("{advice} The database says: {error}.")
 }
 
 impl KeepError {
@@ -94,8 +112,8 @@ impl Kept {
         })
     }
 
-    fn with<T>(&self, work: impl FnOnce(&Connection) -> rusqlite::Result<T>) -> Result<T, KeepError> {
-        // A panic of another call leaves the connection as it was: each statement stands alone.
+    fn with<T>(&self, work: impl FnOnce(&mut Connection) -> rusqlite::Result<T>) -> Result<T, KeepError> {
+        // A panic of another call leaves the connection as it was: a transaction that is not committed is undone.
         let mut database = self.database.lock().unwrap_or_else(PoisonError::into_inner);
         let open = match database.take() {
             Some(open) => open,
@@ -160,9 +178,17 @@ fn open_now(path: &Path) -> Result<Connection, KeepError> {
     database.pragma_update(None, "journal_mode", "WAL")?;
     // Each text is on the disk when `keep` returns, through a power cut too.
     database.pragma_update(None, "synchronous", "FULL")?;
+    jobs::enforce(&database)?;
     if layout < LAYOUT {
         let making = database.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        making.execute_batch("CREATE TABLE IF NOT EXISTS kept (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT")?;
+        // Another window may have been first.
+        let layout: i64 = making.pragma_query_value(None, "user_version", |row| row.get(0))?;
+        if layout < 1 {
+            making.execute_batch("CREATE TABLE kept (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT")?;
+        }
+        if layout < 2 {
+            making.execute_batch(jobs::TABLES)?;
+        }
         making.pragma_update(None, "user_version", LAYOUT)?;
         making.commit()?;
     }

@@ -1,10 +1,12 @@
 //! The native window around the pages, and what it keeps for them.
 //!
-//! The page reaches the two [`commands`] by `window.__TAURI_INTERNALS__.invoke(name, arguments)`, a promise. Every
+//! The page reaches the [`commands`] by `window.__TAURI_INTERNALS__.invoke(name, arguments)`, a promise. Every
 //! Tauri page has it without a line of script more; whether it is there also tells the page that it is in a window.
 //!
 //! - `invoke("kept_all")` gives an object, key to text.
 //! - `invoke("keep", { key, value })` keeps a text, or forgets the key where `value` is null.
+//! - `jobs`, `save_job`, `revisions`, `revision`, `remove_job`, `forget_job` and `back_up` are those of [`kept::Kept`].
+//! - `invoke("save_file", { name, text })` writes a new file and gives its path, see [`files::Files`].
 //!
 //! A refusal is `{ kind, message }`, see [`kept::KeepError`].
 //!
@@ -12,8 +14,10 @@
 //! leave its own address.
 
 pub mod commands;
+pub mod files;
 pub mod kept;
 
+use files::Files;
 use kept::Kept;
 use std::path::PathBuf;
 use tauri::{App, Manager, Url, WebviewWindowBuilder};
@@ -25,7 +29,18 @@ const DATA_DIR: &str = "SCANTLING_DATA_DIR";
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
     let ran = tauri::Builder::default()
-        .invoke_handler(tauri::generate_handler![commands::kept_all, commands::keep])
+        .invoke_handler(tauri::generate_handler![
+            commands::kept_all,
+            commands::keep,
+            commands::jobs,
+            commands::save_job,
+            commands::revisions,
+            commands::revision,
+            commands::remove_job,
+            commands::forget_job,
+            commands::back_up,
+            commands::save_file,
+        ])
         .setup(|app| Ok(open(app)?))
         .run(tauri::generate_context!());
     if let Err(error) = ran {
@@ -35,11 +50,17 @@ pub fn run() {
 }
 
 fn open(app: &App) -> tauri::Result<()> {
-    let folder = match std::env::var_os(DATA_DIR) {
-        Some(folder) => PathBuf::from(folder),
-        None => app.path().app_data_dir()?,
+    let (folder, files) = match std::env::var_os(DATA_DIR) {
+        Some(folder) => (PathBuf::from(&folder), PathBuf::from(folder).join("files")),
+        // Where the system knows of no such folder, what is kept is the next best place.
+        None => {
+            let folder = app.path().app_data_dir()?;
+            let files = app.path().download_dir().unwrap_or_else(|_| folder.join("files"));
+            (folder, files)
+        }
     };
     app.manage(Kept::at(folder.join("scantling.db")));
+    app.manage(Files::at(files));
     #[cfg(desktop)]
     remember_size(app, &folder)?;
     for window in &app.config().app.windows {

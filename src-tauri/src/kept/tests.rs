@@ -1,3 +1,5 @@
+mod jobs;
+
 use super::*;
 use tempfile::TempDir;
 
@@ -106,7 +108,7 @@ fn a_newer_database_is_left_as_it_is() {
     kept.keep("settings", Some("inches")).unwrap();
     drop(kept);
     let newer = Connection::open(&path).unwrap();
-    newer.pragma_update(None, "user_version", 2).unwrap();
+    newer.pragma_update(None, "user_version", LAYOUT + 1).unwrap();
     drop(newer);
     let before = std::fs::read(&path).unwrap();
     let kept = Kept::at(path.clone());
