@@ -1,6 +1,7 @@
-//! Kept in the browser's local storage: small texts, there at once at the next start.
+//! Kept by the browser: small texts in its local storage, there at once at the next start; jobs in its database.
 
-use super::{Soon, Store, StoreError};
+use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave, indexed};
+use crate::browser::{call, settle};
 use std::collections::BTreeMap;
 use wasm_bindgen::JsValue;
 use web_sys::Storage;
@@ -46,5 +47,45 @@ impl Store for Page {
         let done = storage()
             .and_then(|storage| storage.set_item(&format!("{PREFIX}{key}"), value).map_err(|error| refused(&error)));
         Box::pin(std::future::ready(done))
+    }
+    fn jobs(&self) -> Soon<Vec<JobEntry>> {
+        Box::pin(indexed::jobs())
+    }
+
+    fn save_job(&self, to_save: ToSave) -> Soon<JobEntry> {
+        Box::pin(indexed::save(to_save))
+    }
+
+    fn revisions(&self, id: u32) -> Soon<Vec<Revision>> {
+        Box::pin(indexed::revisions(id))
+    }
+
+    fn revision(&self, id: u32, number: u32) -> Soon<Option<String>> {
+        Box::pin(indexed::revision(id, number))
+    }
+
+    fn remove_job(&self, id: u32, removed: bool) -> Soon<()> {
+        Box::pin(indexed::remove(id, removed))
+    }
+
+    fn forget_job(&self, id: u32) -> Soon<()> {
+        Box::pin(indexed::forget(id))
+    }
+
+    fn back_up(&self) -> Soon<Option<String>> {
+        Box::pin(std::future::ready(Ok(None)))
+    }
+
+    fn may_be_cleared(&self) -> Soon<bool> {
+        Box::pin(async {
+            let stays = settle(call("navigator.storage", "persist", &[])).await;
+            Ok(stays.and_then(|stays| stays.as_bool()) != Some(true))
+        })
+    }
+
+    fn save_file(&self, name: &str, kind: &str, text: &str) -> Soon<Option<String>> {
+        let saved = crate::browser::save_file(name, kind, text);
+        let refused = || StoreError::Refused("the browser saves no file".into());
+        Box::pin(std::future::ready(saved.map(|()| None).ok_or_else(refused)))
     }
 }

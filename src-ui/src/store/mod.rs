@@ -1,7 +1,11 @@
 //! Where the user's things are kept: one trait, a browser and a native window behind it.
 
 mod browser;
+mod indexed;
+mod jobs;
 mod tauri;
+
+pub use jobs::{JobEntry, Revision, ToSave};
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
@@ -18,6 +22,12 @@ pub enum StoreError {
     /// The device has no room, or does not let this page keep anything.
     #[error("This device does not let Scantling keep anything: {0}")]
     Refused(String),
+    /// There is no room.
+    #[error("There is no room left on this device for what Scantling keeps.")]
+    NoRoom,
+    /// What is kept was written by a newer program.
+    #[error("What is kept here was written by a newer Scantling, and is left as it is.")]
+    Newer,
 }
 
 /// Where the user's things are kept. Screens get it from above and cannot tell which it is.
@@ -26,6 +36,26 @@ pub trait Store {
     fn all(&self) -> Soon<BTreeMap<String, String>>;
     /// Keeps a text under a key, wholly or not at all.
     fn keep(&self, key: &str, value: &str) -> Soon<()>;
+    /// Every job, the last saved first; those that were put away too.
+    fn jobs(&self) -> Soon<Vec<JobEntry>>;
+    /// Saves a job as its next revision, wholly or not at all. Once this is answered, nothing that happens to the
+    /// program undoes it.
+    fn save_job(&self, to_save: ToSave) -> Soon<JobEntry>;
+    /// The revisions of a job that are still kept, the last first.
+    fn revisions(&self, id: u32) -> Soon<Vec<Revision>>;
+    /// A revision's text; nothing where it is no longer kept.
+    fn revision(&self, id: u32, number: u32) -> Soon<Option<String>>;
+    /// Puts a job away, or back.
+    fn remove_job(&self, id: u32, removed: bool) -> Soon<()>;
+    /// Forgets a job with all of its revisions.
+    fn forget_job(&self, id: u32) -> Soon<()>;
+    /// Copies everything that is kept into a file of its own, and says where; nothing where jobs are passed on as a
+    /// file of jobs alone.
+    fn back_up(&self) -> Soon<Option<String>>;
+    /// Whether the device may clear what is kept when it gets short of room; asks it not to.
+    fn may_be_cleared(&self) -> Soon<bool>;
+    /// Hands a text to the maker as a file, and says where it is, if anybody knows.
+    fn save_file(&self, name: &str, kind: &str, text: &str) -> Soon<Option<String>>;
 }
 
 /// The store of the shell that this page runs in.
@@ -66,6 +96,11 @@ impl Kept {
         let soon = self.store.keep(key, &value);
         self.at_hand.borrow_mut().insert(key.to_owned(), value);
         soon
+    }
+
+    /// The store behind it.
+    pub fn store(&self) -> Rc<dyn Store> {
+        self.store.clone()
     }
 
     /// The key of a card's inputs as they were before another card handed it its own.

@@ -1,7 +1,8 @@
-//! Kept by the native window, in its database, through two commands.
+//! Kept by the native window, in its database, through its commands.
 
-use super::{Soon, Store, StoreError};
+use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave};
 use crate::browser::{call, find};
+use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -15,10 +16,10 @@ pub(super) fn is_here() -> bool {
 /// The native window's store.
 pub(super) struct Window;
 
-fn invoke(command: &'static str, arguments: &[(&str, &str)]) -> Option<JsValue> {
+fn invoke(command: &'static str, arguments: &[(&str, JsValue)]) -> Option<JsValue> {
     let object = js_sys::Object::new();
     for (name, value) in arguments {
-        js_sys::Reflect::set(&object, &(*name).into(), &(*value).into()).ok()?;
+        js_sys::Reflect::set(&object, &(*name).into(), value).ok()?;
     }
     call(BRIDGE, "invoke", &[command.into(), object.into()])
 }
@@ -31,6 +32,14 @@ async fn answer(promise: Option<JsValue>) -> Result<JsValue, StoreError> {
         let message = js_sys::Reflect::get(&error, &"message".into()).ok().and_then(|message| message.as_string());
         StoreError::Refused(message.or_else(|| error.as_string()).unwrap_or_default())
     })
+}
+
+/// An answer that is more than a text.
+async fn read<T: DeserializeOwned>(promise: Option<JsValue>) -> Result<T, StoreError> {
+    let value = answer(promise).await?;
+    let text = js_sys::JSON::stringify(&value).ok().and_then(|text| text.as_string());
+    text.and_then(|text| serde_json::from_str(&text).ok())
+        .ok_or_else(|| StoreError::Refused("the window's answer is not understood".into()))
 }
 
 impl Store for Window {
@@ -49,7 +58,49 @@ impl Store for Window {
     }
 
     fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let promise = invoke("keep", &[("key", key), ("value", value)]);
+        let promise = invoke("keep", &[("key", key.into()), ("value", value.into())]);
         Box::pin(async move { answer(promise).await.map(|_| ()) })
+    }
+    fn jobs(&self) -> Soon<Vec<JobEntry>> {
+        Box::pin(read(invoke("jobs", &[])))
+    }
+
+    fn save_job(&self, to_save: ToSave) -> Soon<JobEntry> {
+        let ToSave { id, name, about, content } = to_save;
+        let arguments = [
+            ("id", id.map_or(JsValue::NULL, JsValue::from)),
+            ("name", name.into()),
+            ("about", about.into()),
+            ("content", content.into()),
+        ];
+        Box::pin(read(invoke("save_job", &arguments)))
+    }
+
+    fn revisions(&self, id: u32) -> Soon<Vec<Revision>> {
+        Box::pin(read(invoke("revisions", &[("id", id.into())])))
+    }
+
+    fn revision(&self, id: u32, number: u32) -> Soon<Option<String>> {
+        Box::pin(read(invoke("revision", &[("id", id.into()), ("number", number.into())])))
+    }
+
+    fn remove_job(&self, id: u32, removed: bool) -> Soon<()> {
+        Box::pin(read(invoke("remove_job", &[("id", id.into()), ("removed", removed.into())])))
+    }
+
+    fn forget_job(&self, id: u32) -> Soon<()> {
+        Box::pin(read(invoke("forget_job", &[("id", id.into())])))
+    }
+
+    fn back_up(&self) -> Soon<Option<String>> {
+        Box::pin(read(invoke("back_up", &[])))
+    }
+
+    fn may_be_cleared(&self) -> Soon<bool> {
+        Box::pin(std::future::ready(Ok(false)))
+    }
+
+    fn save_file(&self, name: &str, _: &str, text: &str) -> Soon<Option<String>> {
+        Box::pin(read(invoke("save_file", &[("name", name.into()), ("text", text.into())])))
     }
 }
