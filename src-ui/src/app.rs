@@ -10,6 +10,7 @@ use crate::settings::{Keys, Settings, SettingsChange, SettingsHandle, System, Th
 use crate::show::Show;
 use crate::store::{Kept, StoreError, here};
 use crate::widgets::card_screen::{CardScreen, Host};
+use crate::widgets::job_list::JobList;
 use crate::widgets::number_pad::number_pad;
 use crate::widgets::tape_list::TapeList;
 use crate::words::say;
@@ -235,6 +236,7 @@ fn Frame(props: &FrameProps) -> Html {
     let title = match (&route, open) {
         (Route::Settings, _) => say("settings-title"),
         (Route::Tape, _) => say("tape-title"),
+        (Route::Jobs, _) => say("jobs-title"),
         (Route::Card(_), Some(card)) => (card.title)(),
         (Route::Card(_), None) => say("no-such-card"),
         (Route::Bench, _) => say("bench-title"),
@@ -249,6 +251,7 @@ fn Frame(props: &FrameProps) -> Html {
         (Route::Tape, _) => html! {
             <TapeList kept={props.kept.clone()} ontrouble={host.ontrouble} show={Show::of(&settings)} />
         },
+        (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} /> },
         (Route::Card(_), Some(card)) => {
             html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> }
         }
@@ -293,6 +296,7 @@ fn Frame(props: &FrameProps) -> Html {
                 } else {
                     <nav class="foot" aria-label={say("foot-title")}>
                         <a href="#/" aria-current={here(route == Route::Bench)}>{ say("bench-title") }</a>
+                        <a href="#/jobs" aria-current={here(route == Route::Jobs)}>{ say("jobs-title") }</a>
                         <a href="#/tape" aria-current={here(route == Route::Tape)}>{ say("tape-title") }</a>
                         <a href="#/settings" aria-current={here(route == Route::Settings)}>{ say("settings-title") }</a>
                     </nav>

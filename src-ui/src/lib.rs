@@ -12,6 +12,7 @@ pub mod app;
 pub mod browser;
 pub mod cards;
 pub mod in_sight;
+pub mod jobs;
 pub mod near;
 pub mod pictures;
 pub mod route;

@@ -13,6 +13,8 @@ pub enum Route {
     Settings,
     /// The last answers.
     Tape,
+    /// The jobs.
+    Jobs,
     /// The card of this slug; whether there is one is the screen's to say.
     Card(String),
 }
@@ -24,6 +26,7 @@ impl Route {
             "" => Self::Bench,
             "settings" => Self::Settings,
             "tape" => Self::Tape,
+            "jobs" => Self::Jobs,
             slug => Self::Card(slug.to_owned()),
         }
     }
@@ -61,6 +64,7 @@ mod tests {
             ("#/", Route::Bench),
             ("#/settings", Route::Settings),
             ("#/tape", Route::Tape),
+            ("#/jobs", Route::Jobs),
             ("#/back-panel", Route::Card("back-panel".into())),
         ] {
             assert_eq!(Route::read(hash), want, "{hash}");

@@ -22,7 +22,8 @@ const FORM_FIELD: &str = "scantling";
 const JOBS: &str = "jobs";
 const NAME: &str = "name";
 const CARDS: &str = "cards";
-const CABINET: &str = "cabinet";
+/// The card that a job is made on.
+pub const CARD: &str = "cabinet";
 
 /// Why a text is no job, or no file of jobs.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -103,7 +104,7 @@ impl Job {
             return Err("it has no “name” in words".to_owned());
         };
         let cabinet = match whole.get_mut(CARDS) {
-            Some(Value::Object(cards)) => cards.remove(CABINET),
+            Some(Value::Object(cards)) => cards.remove(CARD),
             _ => None,
         };
         let Some(cabinet @ Value::Object(_)) = cabinet else {
@@ -120,7 +121,7 @@ impl Job {
         let mut whole = self.whole.clone();
         whole.insert(NAME.to_owned(), self.name.clone().into());
         if let Some(Value::Object(cards)) = whole.get_mut(CARDS) {
-            cards.insert(CABINET.to_owned(), self.cabinet.clone());
+            cards.insert(CARD.to_owned(), self.cabinet.clone());
         }
         Value::Object(whole)
     }
@@ -131,9 +132,9 @@ impl Job {
     }
 }
 
-/// The mark of a cabinet's inputs: two that have the same are the same.
-pub fn inputs_mark(inputs: &Inputs) -> String {
-    mark(|hasher| serde_json::to_string(inputs).unwrap_or_default().hash(hasher))
+/// The mark of inputs as text: two that have the same are the same.
+pub fn text_mark(inputs: &str) -> String {
+    mark(|hasher| inputs.hash(hasher))
 }
 
 fn parsed(text: &str) -> Result<Value, JobError> {

@@ -100,8 +100,8 @@ fn what_is_no_file_of_jobs_is_told_from_one() {
 
 #[test]
 fn marks_tell_inputs_apart() {
-    assert_eq!(inputs_mark(&Inputs::default()), inputs_mark(&Inputs::default()));
-    assert_ne!(inputs_mark(&wide("640")), inputs_mark(&wide("641")));
+    assert_eq!(text_mark("640"), text_mark("640"));
+    assert_ne!(text_mark("640"), text_mark("641"));
 }
 
 /// Any JSON, a few levels deep.

@@ -72,6 +72,10 @@ impl Store for Page {
         Box::pin(indexed::forget(id))
     }
 
+    fn makes_backups(&self) -> bool {
+        false
+    }
+
     fn back_up(&self) -> Soon<Option<String>> {
         Box::pin(std::future::ready(Ok(None)))
     }

@@ -49,6 +49,8 @@ pub trait Store {
     fn remove_job(&self, id: u32, removed: bool) -> Soon<()>;
     /// Forgets a job with all of its revisions.
     fn forget_job(&self, id: u32) -> Soon<()>;
+    /// Whether [`Store::back_up`] does something.
+    fn makes_backups(&self) -> bool;
     /// Copies everything that is kept into a file of its own, and says where; nothing where jobs are passed on as a
     /// file of jobs alone.
     fn back_up(&self) -> Soon<Option<String>>;

@@ -92,6 +92,10 @@ impl Store for Window {
         Box::pin(read(invoke("forget_job", &[("id", id.into())])))
     }
 
+    fn makes_backups(&self) -> bool {
+        true
+    }
+
     fn back_up(&self) -> Soon<Option<String>> {
         Box::pin(read(invoke("back_up", &[])))
     }

@@ -6,6 +6,7 @@ use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
 use super::handing_over::{HandingOver, take_before};
+use super::job_bar::JobBar;
 use super::reply::Reply;
 use super::searching::Searching;
 use super::settled::{Edits, Part, Settled};
@@ -231,6 +232,10 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
+                if slug == scantling::job::CARD {
+                    <JobBar held={state.held.clone()} kept={props.host.kept.clone()}
+                        ontrouble={props.host.ontrouble.clone()} />
+                }
                 <HandingOver held={state.held.clone()} kept={props.host.kept.clone()}
                     ontrouble={props.host.ontrouble.clone()} />
                 <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />

@@ -20,6 +20,9 @@ pub struct FileFieldProps {
     pub label: AttrValue,
     /// Which kinds of file are offered.
     pub accept: &'static str,
+    /// A larger one is not read.
+    #[prop_or(MOST_BYTES)]
+    pub most_bytes: usize,
     /// A file was read.
     pub onread: Callback<FileRead>,
 }
@@ -32,7 +35,7 @@ impl PartialEq for FileFieldProps {
 }
 
 /// A list of parts is far shorter.
-const MOST_BYTES: f64 = 300_000.0;
+const MOST_BYTES: usize = 300_000;
 
 /// The text of a file; nothing where it cannot be read, or is no text.
 async fn text_of(file: &web_sys::File) -> Option<String> {
@@ -46,7 +49,7 @@ async fn text_of(file: &web_sys::File) -> Option<String> {
 pub fn FileField(props: &FileFieldProps) -> Html {
     let said = use_state_eq(AttrValue::default);
     let onchange = {
-        let (onread, said) = (props.onread.clone(), said.clone());
+        let (onread, said, most_bytes) = (props.onread.clone(), said.clone(), props.most_bytes);
         Callback::from(move |event: Event| {
             let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() else { return };
             let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
@@ -54,7 +57,8 @@ pub fn FileField(props: &FileFieldProps) -> Html {
             wasm_bindgen_futures::spawn_local(async move {
                 let name = file.name();
                 let size = js_sys::Reflect::get(&file, &"size".into()).ok().and_then(|size| size.as_f64());
-                let small = size.is_some_and(|size| size <= MOST_BYTES);
+                #[expect(clippy::cast_precision_loss, reason = "some megabytes")]
+                let small = size.is_some_and(|size| size <= most_bytes as f64);
                 let text = if small { text_of(&file).await } else { None };
                 let key = if text.is_some() { "file-read" } else { "file-not-read" };
                 said.set(say_with(key, [("name", name.into())]));

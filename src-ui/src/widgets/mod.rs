@@ -12,6 +12,8 @@ pub mod fields;
 pub mod file_field;
 pub mod fold;
 pub mod handing_over;
+pub mod job_bar;
+pub mod job_list;
 pub mod number_pad;
 pub mod over;
 pub mod reply;

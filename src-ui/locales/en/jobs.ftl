@@ -1,0 +1,42 @@
+# Jobs: the bar on the cabinet card, and the list of all jobs.
+job-title = Job
+job-name = Name of the job
+job-nameless = Cabinet without a name
+job-save = Save
+job-save-new = Save as a new job
+job-saving = Saving …
+job-new = Not saved as a job yet. What you type is kept in any case.
+job-saved = Saved as revision { $revision }, { $when }
+job-changed = Changed since revision { $revision }, { $when }
+job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.
+
+jobs-title = Jobs
+jobs-none = No jobs yet. Open the cabinet card, give the job a name, and save it.
+jobs-search = Find a job by its name
+jobs-saved = { $when } · revision { $revision }
+jobs-more = { $count } more
+jobs-open = Open
+jobs-open-revision = Open revision { $revision }
+jobs-copy = Copy
+jobs-copy-of = { $name }, copy
+jobs-copied = { $name } is in the list.
+jobs-file = Save as a file
+jobs-away = Put away
+jobs-put-away = { $name } is put away. It can be put back from the end of this page.
+jobs-away-title = Put away
+jobs-back = Put back
+jobs-put-back = { $name } is back in the list.
+jobs-forget = Forget for good
+jobs-forgotten = { $name } is forgotten, with all of its revisions.
+jobs-revisions = Revisions
+jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, where one press of Undo takes it back; it becomes the newest when you save it.
+jobs-files = Files of jobs
+jobs-file-in = Take in jobs from a file
+jobs-file-all = Save all jobs as a file
+jobs-taken-in = { $count ->
+    [one] One job is in the list now.
+   *[other] { $count } jobs are in the list now.
+}
+jobs-back-up = Back up everything
+jobs-may-be-cleared = This browser may clear what is kept when the device gets short of room. Save your jobs as a file now and then.
+file-saved = Saved as { $place }

@@ -1,0 +1,120 @@
+//! The job on the bench, on its card: its name, whether it is saved, and the button that saves it.
+
+use super::card_state::Held;
+use super::text_field::{Note, Takes, TextField};
+use crate::jobs::{OpenJob, save, when};
+use crate::settings::SettingsHandle;
+use crate::show::Show;
+use crate::store::{Kept, StoreError};
+use crate::words::{say, say_with};
+use std::rc::Rc;
+use yew::prelude::*;
+
+#[derive(Clone, Properties)]
+pub struct JobBarProps {
+    /// The card.
+    pub held: Rc<dyn Held>,
+    /// What is kept.
+    pub kept: Kept,
+    /// Something could not be kept.
+    pub ontrouble: Callback<StoreError>,
+}
+
+impl PartialEq for JobBarProps {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+    }
+}
+
+/// How saving stands.
+#[derive(Clone, PartialEq)]
+enum Saving {
+    Rests,
+    Goes,
+    Refused(StoreError),
+}
+
+/// What is done in the background has to find the job as it is then, not as it was drawn.
+type Open = Rc<std::cell::RefCell<OpenJob>>;
+
+fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool) -> (&'static str, AttrValue) {
+    let revision = || [("revision", open.revision.into()), ("when", when(open.saved_ms).into())];
+    match saving {
+        Saving::Goes => ("saving", say("job-saving")),
+        Saving::Refused(error) => ("refused", say_with("job-refused", [("why", error.to_string().into())])),
+        Saving::Rests if open.id.is_none() => ("new", say("job-new")),
+        Saving::Rests if changed => ("changed", say_with("job-changed", revision())),
+        Saving::Rests => ("saved", say_with("job-saved", revision())),
+    }
+}
+
+#[component]
+pub fn JobBar(props: &JobBarProps) -> Html {
+    let settings = use_context::<SettingsHandle>();
+    let open: Open = {
+        let kept = props.kept.clone();
+        (*use_memo((), move |()| Rc::new(std::cell::RefCell::new(OpenJob::of(&kept))))).clone()
+    };
+    let saving = use_state_eq(|| Saving::Rests);
+    let again = use_force_update();
+    let Some(inputs) = props.held.text() else { return Html::default() };
+    let changed = open.borrow().is_changed(&inputs);
+    let ontype = {
+        let (props, open, again) = (props.clone(), open.clone(), again.clone());
+        Callback::from(move |name: String| {
+            open.borrow_mut().name = name;
+            again.force_update();
+            let (now, kept, ontrouble) = (open.borrow().clone(), props.kept.clone(), props.ontrouble.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                if let Err(error) = now.keep(&kept).await {
+                    ontrouble.emit(error);
+                }
+            });
+        })
+    };
+    let save_as = |new: bool| {
+        let (props, open, saving, settings) = (props.clone(), open.clone(), saving.clone(), settings.clone());
+        Callback::from(move |_: MouseEvent| {
+            // Two saves at once would not know of each other's revision.
+            let Some(settings) = settings.as_deref().filter(|_| *saving != Saving::Goes) else { return };
+            let Some(inputs) = props.held.text() else { return };
+            let about = props.held.given(Show::of(settings)).unwrap_or_default().to_string();
+            let mut job = open.borrow().clone();
+            if new {
+                job.id = None;
+            }
+            if job.name.trim().is_empty() {
+                job.name = say("job-nameless").to_string();
+            }
+            saving.set(Saving::Goes);
+            let (kept, open, saving) = (props.kept.clone(), open.clone(), saving.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                match save(&kept, job, inputs, about).await {
+                    Ok(saved) => {
+                        open.replace(saved);
+                        saving.set(Saving::Rests);
+                    }
+                    Err(error) => saving.set(Saving::Refused(error)),
+                }
+            });
+        })
+    };
+    let open = open.borrow();
+    let (state, words) = saved_or_not(&open, &saving, changed);
+    html! {
+        <section class="job-bar" aria-label={say("job-title")} data-state={state}
+            data-revision={open.revision.to_string()}>
+            <TextField id="job-name" label={say("job-name")} typed={open.name.clone()} takes={Takes::Words}
+                note={Note::None} {ontype} />
+            <p role="status" class="job-state">{ words }</p>
+            <div class="job-buttons">
+                <button type="button" data-action="save" class={if changed { "strong" } else { "" }}
+                    onclick={save_as(false)}>{ say("job-save") }</button>
+                if open.id.is_some() {
+                    <button type="button" data-action="save-new" onclick={save_as(true)}>{ say("job-save-new") }</button>
+                }
+                <a class="button" href="#/jobs">{ say("jobs-title") }</a>
+            </div>
+        </section>
+    }
+}

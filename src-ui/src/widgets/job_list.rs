@@ -1,0 +1,258 @@
+//! Every job that is kept: to open, to go back to an older revision of, to copy, to pass on as a file, to put away.
+
+mod passing_on;
+mod revisions;
+
+use super::fold::Fold;
+use crate::jobs::{OpenJob, put_on_bench, read, when};
+use crate::route::Route;
+use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use crate::words::{say, say_with};
+use passing_on::{PassingOn, save_jobs};
+use revisions::Revisions;
+use yew::prelude::*;
+
+#[derive(Clone, PartialEq, Properties)]
+pub struct JobListProps {
+    /// What is kept.
+    pub kept: Kept,
+}
+
+/// So many jobs are drawn before more are asked for.
+const FIRST: usize = 60;
+
+/// What the whole list needs.
+#[derive(Clone, PartialEq)]
+pub struct Desk {
+    kept: Kept,
+    /// Says something, and lists the jobs anew.
+    said: Callback<Result<AttrValue, StoreError>>,
+}
+
+impl Desk {
+    /// Does something, and says how it went.
+    fn run(&self, work: impl Future<Output = Result<AttrValue, StoreError>> + 'static) {
+        let said = self.said.clone();
+        wasm_bindgen_futures::spawn_local(async move { said.emit(work.await) });
+    }
+
+    /// Puts a revision of a job on the bench, and goes there.
+    fn open(&self, entry: &JobEntry, number: u32) {
+        let (desk, entry) = (self.clone(), entry.clone());
+        wasm_bindgen_futures::spawn_local(async move {
+            match put_on_bench(&desk.kept, &entry, number).await {
+                Ok(()) => {
+                    if let Some(window) = web_sys::window() {
+                        // Refused only for a malformed address.
+                        let _ = window.location().set_hash(&Route::to_card(scantling::job::CARD));
+                    }
+                }
+                Err(error) => desk.said.emit(Err(error)),
+            }
+        });
+    }
+}
+
+#[derive(PartialEq, Properties)]
+struct RowProps {
+    entry: JobEntry,
+    desk: Desk,
+    /// Whether it is the one whose actions are shown.
+    chosen: bool,
+    onchoose: Callback<u32>,
+}
+
+#[component]
+fn Row(props: &RowProps) -> Html {
+    let RowProps { entry, desk, chosen, onchoose } = props;
+    let choose = {
+        let (onchoose, id) = (onchoose.clone(), entry.id);
+        move |_: MouseEvent| onchoose.emit(id)
+    };
+    html! {
+        <li class="job" data-job={entry.id.to_string()}>
+            <button type="button" class="job-row" aria-expanded={chosen.to_string()} onclick={choose}>
+                <strong>{ &entry.name }</strong>
+                <span>{ &entry.about }</span>
+                <span>{ say_with("jobs-saved", [("when", when(entry.saved_ms).into()), ("revision", entry.revision.into())]) }</span>
+            </button>
+            if *chosen { { chosen_job(entry, desk) } }
+        </li>
+    }
+}
+
+fn chosen_job(entry: &JobEntry, desk: &Desk) -> Html {
+    let open = {
+        let (desk, entry) = (desk.clone(), entry.clone());
+        move |_: MouseEvent| desk.open(&entry, entry.revision)
+    };
+    let copy = {
+        let (desk, entry) = (desk.clone(), entry.clone());
+        move |_: MouseEvent| {
+            let (kept, entry) = (desk.kept.clone(), entry.clone());
+            desk.run(async move {
+                let mut job = read(&kept, &entry).await?;
+                job.rename(&say_with("jobs-copy-of", [("name", entry.name.as_str().into())]));
+                let (name, about, content) = (job.name.clone(), entry.about, job.text());
+                let copied = kept.store().save_job(ToSave { id: None, name, about, content }).await?;
+                Ok(say_with("jobs-copied", [("name", copied.name.into())]))
+            });
+        }
+    };
+    let as_file = {
+        let (desk, entry) = (desk.clone(), entry.clone());
+        move |_: MouseEvent| {
+            let name = format!("{}.json", entry.name);
+            desk.run(save_jobs(desk.kept.clone(), vec![entry.clone()], name));
+        }
+    };
+    let away = {
+        let (desk, entry) = (desk.clone(), entry.clone());
+        move |_: MouseEvent| {
+            let (kept, entry) = (desk.kept.clone(), entry.clone());
+            desk.run(async move {
+                kept.store().remove_job(entry.id, true).await?;
+                Ok(say_with("jobs-put-away", [("name", entry.name.into())]))
+            });
+        }
+    };
+    html! {
+        <div class="job-chosen">
+            <div class="job-buttons">
+                <button type="button" class="strong" data-action="open" onclick={open}>{ say("jobs-open") }</button>
+                <button type="button" data-action="copy-job" onclick={copy}>{ say("jobs-copy") }</button>
+                <button type="button" data-action="save-file" onclick={as_file}>{ say("jobs-file") }</button>
+                <button type="button" data-action="put-away" onclick={away}>{ say("jobs-away") }</button>
+            </div>
+            <Fold name="revisions" title={say("jobs-revisions")}>
+                <Revisions entry={entry.clone()} desk={desk.clone()} />
+            </Fold>
+        </div>
+    }
+}
+
+/// Those that were put away: each can be put back, or forgotten for good.
+fn put_away(entries: &[JobEntry], desk: &Desk) -> Html {
+    let row = |entry: &JobEntry| {
+        let back = {
+            let (desk, entry) = (desk.clone(), entry.clone());
+            move |_: MouseEvent| {
+                let (kept, entry) = (desk.kept.clone(), entry.clone());
+                desk.run(async move {
+                    kept.store().remove_job(entry.id, false).await?;
+                    Ok(say_with("jobs-put-back", [("name", entry.name.into())]))
+                });
+            }
+        };
+        let forget = {
+            let (desk, entry) = (desk.clone(), entry.clone());
+            move |_: MouseEvent| {
+                let (kept, entry) = (desk.kept.clone(), entry.clone());
+                desk.run(async move {
+                    kept.store().forget_job(entry.id).await?;
+                    let open = OpenJob::of(&kept);
+                    if open.id == Some(entry.id) {
+                        // What is on the bench stays there, and belongs to no job now.
+                        OpenJob::named(&open.name).keep(&kept).await?;
+                    }
+                    Ok(say_with("jobs-forgotten", [("name", entry.name.into())]))
+                });
+            }
+        };
+        html! {
+            <li class="job" data-job={entry.id.to_string()}>
+                <p class="job-row"><strong>{ &entry.name }</strong><span>{ &entry.about }</span></p>
+                <div class="job-buttons">
+                    <button type="button" data-action="put-back" onclick={back}>{ say("jobs-back") }</button>
+                    <button type="button" class="danger" data-action="forget" onclick={forget}>{ say("jobs-forget") }</button>
+                </div>
+            </li>
+        }
+    };
+    html! { <ul class="jobs">{ for entries.iter().map(row) }</ul> }
+}
+
+#[component]
+pub fn JobList(props: &JobListProps) -> Html {
+    let jobs = use_state(|| None::<Vec<JobEntry>>);
+    let said = use_state_eq(|| None::<Result<AttrValue, StoreError>>);
+    let chosen = use_state_eq(|| OpenJob::of(&props.kept).id);
+    let wanted = use_state_eq(String::new);
+    let most = use_state_eq(|| FIRST);
+    let list = {
+        let (kept, jobs, said) = (props.kept.clone(), jobs.clone(), said.clone());
+        use_callback((), move |(), ()| {
+            let (kept, jobs, said) = (kept.clone(), jobs.clone(), said.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                match kept.store().jobs().await {
+                    Ok(all) => jobs.set(Some(all)),
+                    Err(error) => said.set(Some(Err(error))),
+                }
+            });
+        })
+    };
+    {
+        let list = list.clone();
+        use_effect_with((), move |()| list.emit(()));
+    }
+    let onsaid = {
+        let said = said.clone();
+        use_callback((), move |how, ()| {
+            said.set(Some(how));
+            list.emit(());
+        })
+    };
+    let desk = Desk { kept: props.kept.clone(), said: onsaid };
+    let onchoose = {
+        let chosen = chosen.clone();
+        Callback::from(move |id: u32| chosen.set(if *chosen == Some(id) { None } else { Some(id) }))
+    };
+    let ontype = {
+        let wanted = wanted.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
+                wanted.set(input.value());
+            }
+        })
+    };
+    let onmore = {
+        let most = most.clone();
+        move |_: MouseEvent| most.set(usize::MAX)
+    };
+    let (away, here): (Vec<JobEntry>, Vec<JobEntry>) =
+        jobs.as_ref().cloned().unwrap_or_default().into_iter().partition(|entry| entry.removed);
+    let sought = wanted.to_lowercase();
+    let found: Vec<&JobEntry> = here.iter().filter(|entry| entry.name.to_lowercase().contains(&sought)).collect();
+    let more = found.len().saturating_sub(*most);
+    html! {
+        <section class="job-list" aria-label={say("jobs-title")} data-listed={jobs.as_ref().map(|jobs| jobs.len().to_string())}>
+            <p role="status" class="job-said">{ match &*said {
+                Some(Ok(words)) => html! { <>{ words }</> },
+                Some(Err(error)) => html! { <span class="problem">{ error.to_string() }</span> },
+                None => Html::default(),
+            } }</p>
+            if here.len() > 8 {
+                <label class="bench-search">
+                    <span>{ say("jobs-search") }</span>
+                    <input type="search" value={(*wanted).clone()} autocomplete="off" oninput={ontype} />
+                </label>
+            }
+            if jobs.is_some() && here.is_empty() {
+                <p class="about">{ say("jobs-none") }</p>
+            }
+            <ul class="jobs">{ for found.iter().take(*most).map(|entry| html! {
+                <Row key={entry.id} entry={(*entry).clone()} desk={desk.clone()} chosen={*chosen == Some(entry.id)}
+                    onchoose={onchoose.clone()} />
+            }) }</ul>
+            if more > 0 {
+                <button type="button" data-action="more" onclick={onmore}>
+                    { say_with("jobs-more", [("count", u32::try_from(more).unwrap_or(u32::MAX).into())]) }
+                </button>
+            }
+            <PassingOn desk={desk.clone()} jobs={here.clone()} />
+            if !away.is_empty() {
+                <Fold name="put-away" title={say("jobs-away-title")}>{ put_away(&away, &desk) }</Fold>
+            }
+        </section>
+    }
+}
