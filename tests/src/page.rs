@@ -289,6 +289,14 @@ impl Shell {
         self.screen("#/tape", "main > .tape, main > .about").await
     }
 
+    /// Goes to the jobs, and waits until they are listed.
+    ///
+    /// # Errors
+    /// When they do not open.
+    pub async fn open_jobs(&self) -> Outcome {
+        self.screen("#/jobs", "main .job-list[data-listed]").await
+    }
+
     /// Opens the tape by the keys of a field.
     ///
     /// # Errors

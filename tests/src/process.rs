@@ -1,6 +1,7 @@
-//! The programs that drive the app: started on a free port, and ended whatever happens.
+//! The programs that drive the app: started on a free port, and ended whatever happens; and the processes there are.
 
 use crate::fault::{Fault, Outcome};
+use std::fs;
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
@@ -71,4 +72,59 @@ impl Drop for Driver {
         let _ = self.child.kill();
         let _ = self.child.wait();
     }
+}
+
+/// A process as `/proc` has it.
+#[derive(Clone, Copy, Debug)]
+pub struct Process {
+    /// Its number.
+    pub id: u32,
+    /// Its parent's.
+    pub parent: u32,
+    /// Seconds after the system's start.
+    pub begun: f64,
+}
+
+/// `/proc` counts in hundredths of a second, whatever the kernel's own clock.
+const TICKS: f64 = 100.0;
+
+/// Every process there is.
+///
+/// # Errors
+/// When `/proc` cannot be read.
+pub fn processes() -> Outcome<Vec<Process>> {
+    let read = |id: u32| {
+        let text = fs::read_to_string(format!("/proc/{id}/stat")).ok()?;
+        // The name stands in brackets and may have spaces; the fields are counted after it, from the third.
+        let fields: Vec<&str> = text.rsplit_once(')')?.1.split_whitespace().collect();
+        Some(Process { id, parent: fields.get(1)?.parse().ok()?, begun: fields.get(19)?.parse::<f64>().ok()? / TICKS })
+    };
+    let ids = fs::read_dir("/proc")?.flatten().filter_map(|entry| entry.file_name().to_str()?.parse().ok());
+    Ok(ids.filter_map(read).collect())
+}
+
+/// A process and all that it has started.
+///
+/// # Errors
+/// When `/proc` cannot be read.
+pub fn family(id: u32) -> Outcome<Vec<u32>> {
+    let all = processes()?;
+    let mut family = vec![id];
+    let mut at = 0;
+    while let Some(parent) = family.get(at).copied() {
+        family.extend(all.iter().filter(|process| process.parent == parent).map(|process| process.id));
+        at += 1;
+    }
+    Ok(family)
+}
+
+/// Kills a process and all that it has started, at once and with no word to any of them.
+///
+/// # Errors
+/// When `/proc` cannot be read, or there is nothing to kill with.
+pub fn kill(id: u32) -> Outcome {
+    let family = family(id)?;
+    // Some of them may end by themselves in between.
+    Command::new("kill").arg("-9").args(family.iter().map(u32::to_string)).stderr(Stdio::null()).status()?;
+    Ok(())
 }

@@ -2,12 +2,12 @@
 
 use crate::fault::{Fault, Outcome};
 use crate::places;
-use crate::process::{Driver, free_port};
+use crate::process::{Driver, free_port, kill};
 use crate::server::Server;
 use crate::wait::until;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 use tempfile::TempDir;
 use thirtyfour::{Capabilities, WebDriver};
@@ -57,10 +57,7 @@ impl Shell {
     /// When the browser or the app does not come up.
     pub async fn browser(folder: &Path) -> Outcome<Self> {
         let home = TempDir::new()?;
-        let port = free_port()?;
-        let mut command = Command::new("chromedriver");
-        command.arg(format!("--port={port}"));
-        let driver = Driver::start(command, port, None)?;
+        let driver = drive(Kind::Browser, home.path())?;
         let server = Some(Server::start(folder)?);
         let mut shell = Self { kind: Kind::Browser, session: None, driver, server, home, letters_px: LETTERS_PX };
         shell.begin().await?;
@@ -71,17 +68,7 @@ impl Shell {
         // Only so that a run without the app says so, and not that the driver gave up.
         std::fs::metadata(app)?;
         let home = TempDir::new()?;
-        let (port, native) = (free_port()?, free_port()?);
-        let mut command = Command::new("tauri-driver");
-        command
-            .args(["--port", &port.to_string(), "--native-port", &native.to_string()])
-            .args(["--native-driver", "/usr/bin/WebKitWebDriver"])
-            .env("SCANTLING_DATA_DIR", home.path().join("data"));
-        // The web view's own folders, so that nothing of another run is met there either.
-        for (name, folder) in [("XDG_DATA_HOME", "share"), ("XDG_CACHE_HOME", "cache"), ("XDG_CONFIG_HOME", "config")] {
-            command.env(name, home.path().join(folder));
-        }
-        let driver = Driver::start(command, port, Some(native))?;
+        let driver = drive(Kind::Window, home.path())?;
         let mut shell = Self { kind: Kind::Window, session: None, driver, server: None, home, letters_px: LETTERS_PX };
         shell.begin().await?;
         Ok(shell)
@@ -94,6 +81,25 @@ impl Shell {
     pub async fn restart(&mut self) -> Outcome {
         self.end().await?;
         self.begin().await
+    }
+
+    /// Kills the app and its driver as a power cut would, and starts it again on the same device.
+    ///
+    /// # Errors
+    /// When it does not come up again.
+    pub async fn kill(&mut self) -> Outcome {
+        kill(self.driver.id())?;
+        if let Some(session) = self.session.take() {
+            // There is nobody left to say goodbye to; one that was ended already is as good.
+            drop(session.leak());
+        }
+        self.driver = drive(self.kind, self.home.path())?;
+        self.begin().await
+    }
+
+    /// The folder in which the window keeps what it keeps.
+    pub fn data(&self) -> PathBuf {
+        self.home.path().join("data")
     }
 
     /// Starts the browser anew with letters of another size, as a person sets it there: 32 px is 200 %.
@@ -210,6 +216,27 @@ impl Shell {
         let picture = self.session()?.screenshot_as_png().await?;
         Ok(std::fs::write(places::artefacts()?.join(format!("{name}-{shell}.png")), picture)?)
     }
+}
+
+/// Starts the program that drives such a shell, whose own folders are in `home`.
+fn drive(kind: Kind, home: &Path) -> Outcome<Driver> {
+    let port = free_port()?;
+    if kind == Kind::Browser {
+        let mut command = Command::new("chromedriver");
+        command.arg(format!("--port={port}"));
+        return Driver::start(command, port, None);
+    }
+    let native = free_port()?;
+    let mut command = Command::new("tauri-driver");
+    command
+        .args(["--port", &port.to_string(), "--native-port", &native.to_string()])
+        .args(["--native-driver", "/usr/bin/WebKitWebDriver"])
+        .env("SCANTLING_DATA_DIR", home.join("data"));
+    // The web view's own folders, so that nothing of another run is met there either.
+    for (name, folder) in [("XDG_DATA_HOME", "share"), ("XDG_CACHE_HOME", "cache"), ("XDG_CONFIG_HOME", "config")] {
+        command.env(name, home.join(folder));
+    }
+    Driver::start(command, port, Some(native))
 }
 
 fn browser_wanted(home: &Path, letters_px: u32) -> Value {

@@ -19,6 +19,7 @@
 
 use scantling_tests::fault::{Fault, Outcome};
 use scantling_tests::places;
+use scantling_tests::process::{family, processes};
 use scantling_tests::scenarios::cards::CASES;
 use scantling_tests::shell::{Kind, Shell};
 use scantling_tests::wait::until;
@@ -324,43 +325,9 @@ async fn window() -> Outcome {
     Ok(())
 }
 
-/// A process as `/proc` has it.
-struct Process {
-    id: u32,
-    parent: u32,
-    /// Seconds after the system's start.
-    begun: f64,
-}
-
-/// `/proc` counts in hundredths of a second, whatever the kernel's own clock.
-const TICKS: f64 = 100.0;
-
 fn uptime() -> Outcome<f64> {
     let text = fs::read_to_string("/proc/uptime")?;
     Ok(text.split(' ').next().and_then(|seconds| seconds.parse().ok()).unwrap_or(f64::NAN))
-}
-
-fn processes() -> Outcome<Vec<Process>> {
-    let read = |id: u32| {
-        let text = fs::read_to_string(format!("/proc/{id}/stat")).ok()?;
-        // The name stands in brackets and may have spaces; the fields are counted after it, from the third.
-        let fields: Vec<&str> = text.rsplit_once(')')?.1.split_whitespace().collect();
-        Some(Process { id, parent: fields.get(1)?.parse().ok()?, begun: fields.get(19)?.parse::<f64>().ok()? / TICKS })
-    };
-    let ids = fs::read_dir("/proc")?.flatten().filter_map(|entry| entry.file_name().to_str()?.parse().ok());
-    Ok(ids.filter_map(read).collect())
-}
-
-/// A process and all that it has started.
-fn family(id: u32) -> Outcome<Vec<u32>> {
-    let all = processes()?;
-    let mut family = vec![id];
-    let mut at = 0;
-    while let Some(parent) = family.get(at).copied() {
-        family.extend(all.iter().filter(|process| process.parent == parent).map(|process| process.id));
-        at += 1;
-    }
-    Ok(family)
 }
 
 /// What a process has in memory; shared pages count in each.

@@ -2,5 +2,6 @@
 
 pub mod card;
 pub mod cards;
+pub mod jobs;
 pub mod settings;
 pub mod tape;

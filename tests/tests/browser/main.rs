@@ -6,6 +6,7 @@ mod accessibility;
 mod addresses;
 mod cabinet;
 mod clipboard;
+mod jobs;
 mod layout;
 mod offline;
 mod origins;

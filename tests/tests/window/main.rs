@@ -2,11 +2,11 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
 
-use scantling_tests::fault::Outcome;
+use scantling_tests::fault::{Fault, Outcome};
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::scenarios::{settings, tape};
+use scantling_tests::scenarios::{jobs, settings, tape};
 use scantling_tests::shell::{Kind, Shell};
 use std::sync::{Mutex, PoisonError};
 
@@ -116,4 +116,26 @@ fn settings_are_there_after_a_restart() -> Outcome {
 #[test]
 fn the_tape_carries_values() -> Outcome {
     alone("tape", async |shell| tape::carries_values(shell).await)
+}
+
+#[test]
+fn jobs_are_saved_gone_back_to_and_put_away() -> Outcome {
+    alone("jobs", async |shell| jobs::are_kept(shell).await)
+}
+
+/// The text of the file that the app says it has saved.
+async fn saved(shell: &Shell) -> Outcome<String> {
+    let said = shell.text(".job-said").await?.unwrap_or_default();
+    let path = said.strip_prefix("Saved as ").ok_or_else(|| Fault::Wrong(format!("no path: {said}")))?;
+    Ok(std::fs::read_to_string(path)?)
+}
+
+#[test]
+fn jobs_go_through_a_file() -> Outcome {
+    alone("jobs-file", async |shell| jobs::go_through_a_file(shell, saved).await)
+}
+
+#[test]
+fn five_hundred_saves_survive_the_window_being_killed() -> Outcome {
+    alone("jobs-killed", async |shell| jobs::survive_being_killed(shell, 500).await)
 }
