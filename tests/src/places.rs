@@ -12,6 +12,14 @@ pub fn web() -> Outcome<PathBuf> {
     place("SCANTLING_WEB")
 }
 
+/// The web app in one file.
+///
+/// # Errors
+/// When the test run has not prepared it.
+pub fn portable() -> Outcome<PathBuf> {
+    place("SCANTLING_PORTABLE")
+}
+
 /// The native window's program.
 pub fn app() -> Outcome<PathBuf> {
     place("SCANTLING_APP")

@@ -24,6 +24,8 @@ pub(crate) enum Halt {
     Glue(Box<dyn std::error::Error + Send + Sync>),
     #[error("Port {port} of this machine cannot be used: {source}. Another one is taken with --port.")]
     Port { port: u16, source: io::Error },
+    #[error("{name} has “</” in it, which would end the script or the style that it stands in.")]
+    NotPortable { name: String },
     #[error("{} is not there yet. `cargo xtask build` makes it.", .0.display())]
     NotBuilt(PathBuf),
 }

@@ -11,6 +11,7 @@ mod halt;
 mod icons;
 mod need;
 mod npm;
+mod portable;
 mod precache;
 mod prepared;
 mod run;
@@ -33,6 +34,7 @@ To use it
 
 To make it
   cargo xtask build               The web app: one folder, dist/web, for any web server
+  cargo xtask portable            The web app in one HTML file, to be opened from a stick or a phone's own files
   cargo xtask bundle              The package that a desktop installs (.deb)
   cargo xtask icons               Every icon, from the one drawing icons/scantling.svg
 
@@ -68,6 +70,7 @@ fn obey(words: &[&str]) -> Result<(), Halt> {
         ["serve"] => run::serve(None),
         ["serve", "--port", port] => run::serve(Some(port.parse().map_err(|_| Halt::UnknownOption(port.to_owned()))?)),
         ["build"] => web::build(),
+        ["portable"] => web::portable(),
         ["bundle"] => bundle::bundle(),
         ["icons"] => icons::icons(),
         ["test"] => test::test(false),

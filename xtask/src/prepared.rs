@@ -1,7 +1,7 @@
 //! What the end-to-end checks are told: where the app is, and what they may use.
 
 use crate::halt::Halt;
-use crate::{call, need, npm, tree};
+use crate::{call, need, npm, tree, web};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -25,6 +25,7 @@ pub(crate) fn tell<'a>(command: &'a mut Command, app: &Path) -> &'a mut Command 
     command
         .env("PATH", with_cargos.unwrap_or(path))
         .env("SCANTLING_WEB", tree::web())
+        .env("SCANTLING_PORTABLE", tree::portable().join(web::PORTABLE))
         .env("SCANTLING_APP", app)
         .env("SCANTLING_ARTEFACTS", tree::target().join("artefacts"))
         .env("SCANTLING_AXE", npm::axe())

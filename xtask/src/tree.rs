@@ -13,6 +13,11 @@ pub(crate) fn web() -> PathBuf {
     root().join("dist/web")
 }
 
+/// The web app in one file.
+pub(crate) fn portable() -> PathBuf {
+    root().join("dist/portable")
+}
+
 /// The same pages as the native window embeds them.
 pub(crate) fn window() -> PathBuf {
     root().join("dist/window")

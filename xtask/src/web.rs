@@ -1,7 +1,7 @@
 //! `cargo xtask build`: the web app in one folder, and the same pages for the native window.
 
 use crate::halt::{AtFile, Halt};
-use crate::{call, compiler, css, precache, terse, tree};
+use crate::{call, compiler, css, portable, precache, terse, tree};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
 use std::io::Write;
@@ -9,7 +9,9 @@ use std::path::Path;
 use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
-const WASM: &str = "scantling_bg.wasm";
+/// The web app in one file.
+pub(crate) const PORTABLE: &str = "scantling.html";
+pub(crate) const WASM: &str = "scantling_bg.wasm";
 
 /// What the page takes from the icons.
 const ICONS: [(&str, &str); 4] = [
@@ -31,6 +33,7 @@ pub(crate) fn build() -> Result<(), Halt> {
     let mut files = files(&module)?;
     write(&tree::window(), &for_window(&files))?;
     let worker = precache::worker(&read_static("sw.js")?, &files);
+    write(&tree::portable(), &[(PORTABLE.to_owned(), portable::page(&files)?.into_bytes())])?;
     files.push(("sw.js".to_owned(), sent(worker.as_bytes())));
     let web = tree::web();
     write(&web, &files)?;
@@ -40,6 +43,19 @@ pub(crate) fn build() -> Result<(), Halt> {
         println!("  {:>7.1}  {path}", kilobytes(gzipped(content)));
     }
     println!("  {:>7.1}  together", kilobytes(size()?));
+    Ok(())
+}
+
+/// The web app in one file. It is made along with the rest: this says where it is.
+pub(crate) fn portable() -> Result<(), Halt> {
+    build()?;
+    let file = tree::portable().join(PORTABLE);
+    let size = fs::metadata(&file).at("read", &file)?.len();
+    let size = kilobytes(usize::try_from(size).unwrap_or(usize::MAX));
+    println!(
+        "\nAll of it in one file of {size:.0} KB, to be opened by any browser made since 2023:\n  {}",
+        file.display()
+    );
     Ok(())
 }
 
@@ -96,7 +112,7 @@ fn sent(content: &[u8]) -> Vec<u8> {
     if terse::spans_lines(&text) { content.to_vec() } else { terse::terse(&text).into_bytes() }
 }
 
-fn read_static(name: &str) -> Result<String, Halt> {
+pub(crate) fn read_static(name: &str) -> Result<String, Halt> {
     let path = tree::root().join("src-ui/static").join(name);
     fs::read_to_string(&path).at("read", &path)
 }
@@ -135,10 +151,15 @@ fn for_window(files: &[(String, Vec<u8>)]) -> Vec<(String, Vec<u8>)> {
     files.iter().filter_map(of_window).collect()
 }
 
-fn gzipped(content: &[u8]) -> usize {
+/// The content under `gzip -9`.
+pub(crate) fn packed(content: &[u8]) -> Vec<u8> {
     let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
-    // Writing to memory does not fail; if it did, the size would be missing from the sum, not wrong in a file.
-    encoder.write_all(content).and_then(|()| encoder.finish()).map_or(0, |packed| packed.len())
+    // Writing to memory does not fail; if it did, the app in one file would not start in its test.
+    encoder.write_all(content).and_then(|()| encoder.finish()).unwrap_or_default()
+}
+
+fn gzipped(content: &[u8]) -> usize {
+    packed(content).len()
 }
 
 /// For showing only.

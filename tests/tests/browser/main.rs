@@ -11,6 +11,7 @@ mod layout;
 mod offline;
 mod origins;
 mod pictures;
+mod portable;
 mod search;
 mod shared;
 mod sheet_layout;
