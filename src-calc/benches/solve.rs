@@ -1,8 +1,10 @@
-//! How long one keystroke's work takes: `solve` of every card on its demo, and the reading of a length.
+//! How long one keystroke's work takes: `solve` of every card on its demo, whole cabinets, and the reading of a length.
 //!
-//! The bars: `solve` under 10 µs, a reading under 1 µs.
+//! The bars: `solve` under 10 µs, a cabinet of forty parts under 1 ms and one of two hundred under 50 ms, a reading
+//! under 1 µs.
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use scantling::cabinet as whole;
 use scantling::cards::{
     CARDS, angles, back_panel, bevelled_strips, cabinet, clothes_rail, convert, cup_hinge, groove, hanging, hole_rows,
     joints, materials, sheet_layout, shelf, spacing, wall_cleat, wood_movement,
@@ -56,6 +58,30 @@ fn cards(bench: &mut Criterion) {
     assert_eq!(solved, all, "every card is measured, in the order of the bench");
 }
 
+/// So many bays, so many loose shelves in each, and at least so many parts.
+const CABINETS: &[(&str, &str, &str, &str, usize)] =
+    &[("forty", "4", "6", "2400", 40), ("two_hundred", "8", "24", "4000", 200)];
+
+fn cabinets(bench: &mut Criterion) {
+    let mut group = bench.benchmark_group("cabinet");
+    for (name, bays, shelves, width, parts) in CABINETS {
+        let inputs = whole::Inputs {
+            bays: (*bays).into(),
+            loose_shelves: (*shelves).into(),
+            width: Reading::mm(width),
+            height: Reading::mm("2000"),
+            stands: whole::Stands::Plinth,
+            least_gap: Reading::mm("50"),
+            ..whole::Inputs::default()
+        };
+        let cabinet = whole::solve(&inputs);
+        assert!(cabinet.as_ref().is_ok_and(|cabinet| cabinet.parts.len() >= *parts), "{name}: too few parts");
+        let Ok(cabinet) = cabinet else { continue };
+        group.bench_function(*name, |bench| bench.iter(|| whole::solve(black_box(&inputs))));
+        group.bench_function(format!("{name}_drawn"), |bench| bench.iter(|| whole::drawings(black_box(&cabinet))));
+    }
+}
+
 fn readings(bench: &mut Criterion) {
     let mut group = bench.benchmark_group("read");
     for (name, typed) in READINGS {
@@ -74,5 +100,5 @@ fn lengths(bench: &mut Criterion) {
     group.bench_function("show", |bench| bench.iter(|| black_box(imperial).show(Style::FeetInches)));
 }
 
-criterion_group!(benches, cards, readings, lengths);
+criterion_group!(benches, cards, cabinets, readings, lengths);
 criterion_main!(benches);

@@ -7,7 +7,7 @@ use crate::problem::{Problem, Problems};
 /// More bays than anybody puts into one cabinet.
 const MOST_BAYS: u32 = 8;
 /// More shelves than anybody puts into a bay.
-const MOST_SHELVES: u32 = 12;
+const MOST_SHELVES: u32 = 24;
 /// No sheet is longer, in millimetres.
 const LONGEST_MM: i64 = 5000;
 

@@ -100,6 +100,8 @@ fn criterions(estimates: &Value, benchmark: &Value) -> Option<Figure> {
     let bar = match benchmark["group_id"].as_str() {
         // A whole cabinet asks a dozen cards.
         Some("solve") if name == "solve/cabinet" => Some(1000.0),
+        Some("cabinet") if name.starts_with("cabinet/two_hundred") => Some(50_000.0),
+        Some("cabinet") => Some(1000.0),
         Some("solve") => Some(10.0),
         Some("read") => Some(1.0),
         _ => None,

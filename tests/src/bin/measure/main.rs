@@ -1,5 +1,5 @@
 //! Figures of the running app, a line of JSON each: `{"name": …, "value": …, "unit": …, "bar": …}`. All of them, or
-//! those that are named: keystrokes, frames, start, window.
+//! those that are named: keystrokes, jobs, frames, start, window.
 //!
 //! **Keystroke to painted answer** begins at the key event's own time stamp, which the browser puts on it before any
 //! script runs, so that waiting in its queue counts. It ends with the paint of the frame in which the answer changed: a
@@ -16,6 +16,8 @@
 //!
 //! **The window** is timed by the system's clock from the start of its process to the first answer seen by a look from
 //! outside every few milliseconds. It is a debug build, driven through its WebDriver.
+
+mod jobs;
 
 use scantling_tests::fault::{Fault, Outcome};
 use scantling_tests::places;
@@ -43,6 +45,10 @@ fn main() -> Outcome {
         let wanted = |name: &str| only.is_empty() || only.iter().any(|one| one == name);
         if wanted("keystrokes") {
             keystrokes().await?;
+        }
+        if wanted("jobs") {
+            jobs::jobs(Kind::Browser).await?;
+            jobs::jobs(Kind::Window).await?;
         }
         if wanted("frames") {
             frames().await?;
@@ -94,13 +100,17 @@ const WATCH: &str = "
                 waiting = false;
             }, { priority: 'user-blocking' });
         });
-    }).observe(document.querySelector('.answer-lines'), { subtree: true, childList: true, characterData: true, attributes: true });";
+    }).observe(document.querySelector(arguments[0]), { subtree: true, childList: true, characterData: true, attributes: true });";
 
 #[derive(Debug, Deserialize)]
 struct Watched {
     painted: Vec<f64>,
     worked: Vec<f64>,
 }
+
+/// What is watched: the figures, or the picture over them.
+const ANSWER: &str = ".answer-lines";
+const DRAWING: &str = ".card-top .picture";
 
 /// The least that a page can do for a key.
 const BARE: &str = "data:text/html,<p class=answer-lines>0</p><input id=bare value=864><script>
@@ -111,7 +121,7 @@ const BARE: &str = "data:text/html,<p class=answer-lines>0</p><input id=bare val
 /// A field of each card in which one more digit at the end changes the answer, and so does taking it back.
 const FIELDS: &[(&str, &str)] = &[
     ("convert-readings", "333"),
-    ("cabinet-width", "864"),
+    ("cabinet-width", "333"),
     ("back-panel-opening-width", "864"),
     ("shelf-span", "900"),
     ("clothes-rail-span", "900"),
@@ -136,11 +146,22 @@ async fn keystrokes() -> Outcome {
         shell.answers(case.demo).await?;
         shell.type_into(id, text).await?;
         shell.field_is(id, "typed", |field| field.value == *text && field.focused).await?;
-        tell_keys(case.slug, keys(shell, case.slug).await?, Some(16.0));
+        tell_keys(case.slug, keys(shell, case.slug, ANSWER).await?, Some(16.0));
     }
+    shell.open_card("cabinet").await?;
+    shell.type_into("cabinet-width", "333").await?;
+    tell_keys("cabinet, drawing", keys(shell, "cabinet", DRAWING).await?, Some(16.0));
+    // Eight bays of twenty-four shelves, on a plinth.
+    shell.choose("cabinet-stands", 2).await?;
+    let typed =
+        [("least-gap", "50"), ("height", "2000"), ("bays", "8"), ("loose-shelves", "24"), ("width", "3500 + 1")];
+    for (field, text) in typed {
+        shell.type_into(&format!("cabinet-{field}"), text).await?;
+    }
+    tell_keys("cabinet of 200 parts, drawing", keys(shell, "cabinet", DRAWING).await?, Some(50.0));
     shell.session()?.goto(BARE).await?;
     shell.ask::<()>("document.getElementById('bare').focus()", &[]).await?;
-    tell_keys("bare page", keys(shell, "bare page").await?, None);
+    tell_keys("bare page", keys(shell, "bare page", ANSWER).await?, None);
     shell.end().await
 }
 
@@ -152,10 +173,11 @@ fn tell_keys(page: &str, watched: Watched, bar: Option<f64>) {
     tell(&name("99th percentile less the wait for a frame"), percentile(&worked, 99), "ms", None);
 }
 
-/// Presses keys in the field that has the focus: a digit, and the same taken back.
-async fn keys(shell: &Shell, page: &str) -> Outcome<Watched> {
+/// Presses keys in the field that has the focus: a digit, and the same taken back. What changes for each is what stands
+/// in the first element of this selector.
+async fn keys(shell: &Shell, page: &str, watched: &str) -> Outcome<Watched> {
     shell.slow_down(SLOWER).await?;
-    shell.ask::<()>(WATCH, &[]).await?;
+    shell.ask::<()>(WATCH, &[watched.into()]).await?;
     for number in 0..KEYS {
         let key = if number % 2 == 0 {
             json!({ "key": "1", "code": "Digit1", "windowsVirtualKeyCode": 49, "text": "1" })
