@@ -18,13 +18,15 @@ pub(super) fn ranged(range: Range) -> Reading {
     Reading::mm(&format!("{} ± {}", range.nominal(), range.tolerance()))
 }
 
-/// A card's answer; what it finds wrong is named as the cabinet's own fields, by pairs of the card's name and ours.
-/// What has no field here is wrong with the cabinet as a whole.
+/// A card's answer; what it finds wrong is named as the cabinet's own fields, by pairs of the card's name and ours. All
+/// items of a list have one name. What grew past what can be held exactly has none.
 pub(super) fn answered<T>(result: Result<T, Problems>, names: &[(&str, &str)]) -> Result<T, Problems> {
     result.map_err(|theirs| {
         let mut ours = Problems::default();
         for (field, problem) in theirs.iter() {
-            let name = names.iter().find(|(theirs, _)| *theirs == field).map_or("", |(_, ours)| ours);
+            let list = field.split('.').next().unwrap_or(field);
+            let known = |wanted: &str| names.iter().find(|(theirs, _)| *theirs == wanted);
+            let name = known(field).or_else(|| known(list)).map_or("", |(_, ours)| ours);
             ours.add(name, problem.clone());
         }
         ours

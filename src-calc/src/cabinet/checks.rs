@@ -271,6 +271,8 @@ pub(super) fn hang(
         ("bevel", "bevel"),
         ("strip", "strip.thickness"),
         ("strip_height", "strip_height"),
+        ("strip_length", "width"),
+        ("first_at", "width"),
         ("count", "screws"),
         ("stud_pitch", "stud_pitch"),
         ("screw_length", "screw_length"),

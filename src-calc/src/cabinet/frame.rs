@@ -186,6 +186,7 @@ fn cleat(
         ("kerf", "kerf"),
         ("slack", "slack"),
         ("cabinet_width", "width"),
+        ("end_gap", "width"),
         ("cabinet_height", "height"),
         ("top_at", "top_at"),
         ("ceiling", "ceiling"),

@@ -128,6 +128,10 @@ pub struct Cabinet {
 /// # Errors
 /// A problem for each input that cannot be used, in the cabinet's own names for them, also where a card found it.
 pub fn solve(inputs: &Inputs) -> Result<Cabinet, Problems> {
+    whole(inputs).map_err(|problems| inputs.at_fields(problems))
+}
+
+fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let given = inputs.read()?;
     let mut asked = Asked::default();
     let frame = Frame::new(inputs, &given, &mut asked)?;

@@ -10,6 +10,8 @@ const MOST_BAYS: u32 = 8;
 const MOST_SHELVES: u32 = 24;
 /// No sheet is longer, in millimetres.
 const LONGEST_MM: i64 = 5000;
+/// No blade takes more, in millimetres. From memory: saw blades take 2 to 5.
+const WIDEST_KERF_MM: i64 = 12;
 
 /// The inputs, read. Every length is what its field says.
 pub(super) struct Given {
@@ -63,6 +65,14 @@ fn board(problems: &mut Problems, field: &'static str, board: &Board) -> Option<
     measured(problems, field, &board.thickness)
 }
 
+/// What the saw takes, which every cut of the sheets asks for.
+fn check_kerf(problems: &mut Problems, kerf: &Reading) {
+    let (Some(kerf), Ok(most)) = (problems.zero_or_more("kerf", kerf), Length::mm(WIDEST_KERF_MM, 1)) else { return };
+    if kerf > most {
+        problems.add("kerf", Problem::TooLarge { most: most.into(), why: "no blade takes more" });
+    }
+}
+
 /// A whole number, or a problem.
 fn count(problems: &mut Problems, field: &'static str, figure: &Figure, (least, most): (u32, u32)) -> Option<u32> {
     let value = problems.check(field, figure.value(FigureKind::Count))?;
@@ -102,6 +112,64 @@ impl Inputs {
         count(problems, "rail_bay", &self.rail_bay, (1, bays?)).map(Some)
     }
 
+    /// Every length that is typed, by its field.
+    fn lengths(&self) -> [(&'static str, &Reading); 32] {
+        [
+            ("width", &self.width),
+            ("height", &self.height),
+            ("depth", &self.depth),
+            ("free", &self.free),
+            ("carcass.thickness", &self.carcass.thickness),
+            ("shelf.thickness", &self.shelf.thickness),
+            ("back_board.thickness", &self.back_board.thickness),
+            ("door.thickness", &self.door.thickness),
+            ("strip.thickness", &self.strip.thickness),
+            ("groove_depth", &self.groove_depth),
+            ("groove_fit", &self.groove_fit),
+            ("back_set", &self.back_set),
+            ("clearance", &self.clearance),
+            ("kerf", &self.kerf),
+            ("top_at", &self.top_at),
+            ("ceiling", &self.ceiling),
+            ("strip_height", &self.strip_height),
+            ("slack", &self.slack),
+            ("base", &self.base),
+            ("toe", &self.toe),
+            ("shelf_play", &self.shelf_play),
+            ("shelf_back", &self.shelf_back),
+            ("least_gap", &self.least_gap),
+            ("reveal", &self.reveal),
+            ("gap", &self.gap),
+            ("arm", &self.arm),
+            ("half_arm", &self.half_arm),
+            ("inset_arm", &self.inset_arm),
+            ("cup_edge", &self.cup_edge),
+            ("edging_thickness", &self.edging_thickness),
+            ("stud_pitch", &self.stud_pitch),
+            ("screw_length", &self.screw_length),
+        ]
+    }
+
+    /// Problems with every one at a field. Sums that grow past what can be held exactly belong to no one input: they
+    /// are put where the length with the most digits was typed, which is the one to round.
+    pub(super) fn at_fields(&self, problems: Problems) -> Problems {
+        if problems.iter().all(|(field, _)| !field.is_empty()) {
+            return problems;
+        }
+        let digits = |reading: &Reading| {
+            let length = reading.range().ok().map(Range::nominal)?;
+            let mm = length.ratio(Length::mm(1, 1).ok()?).ok()?;
+            Some(u128::from(mm.numerator()).saturating_mul(mm.denominator().into()))
+        };
+        let finest = self.lengths().into_iter().max_by_key(|(_, reading)| digits(reading).unwrap_or_default());
+        let finest = finest.map_or("width", |(field, _)| field);
+        let mut named = Problems::default();
+        for (field, problem) in problems.iter() {
+            named.add(if field.is_empty() { finest } else { field }, problem.clone());
+        }
+        named
+    }
+
     /// Reads every field that the choices call for.
     pub(super) fn read(&self) -> Result<Given, Problems> {
         let mut problems = Problems::default();
@@ -137,6 +205,7 @@ impl Inputs {
         let least_gap = p.above_zero("least_gap", &self.least_gap);
         let reveal = p.zero_or_more("reveal", &self.reveal);
         let gap = p.zero_or_more("gap", &self.gap);
+        check_kerf(p, &self.kerf);
         let given = (|| {
             Some(Given {
                 width: width?,

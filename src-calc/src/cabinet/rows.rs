@@ -64,6 +64,7 @@ const NAMES: &[(&str, &str)] = &[
     ("hole_depth", "carcass.thickness"),
     ("shelves_from", "least_gap"),
     ("shelves_to", "least_gap"),
+    ("hinges", "height"),
 ];
 
 /// The boards on the left and on the right of a bay.

@@ -1,3 +1,5 @@
+mod any_text;
+
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};
 use crate::measure::{LengthError, Reading};
