@@ -5,7 +5,7 @@ use super::inputs::{Board, Edging, Inputs, Stands};
 use super::part::{Part, Stock, What};
 use crate::cards::joints::Kind;
 use crate::cards::sheet_layout;
-use crate::measure::{Figure, Length, LengthError, Range, Reading};
+use crate::measure::{Figure, Length, LengthError, Reading};
 use serde::Serialize;
 
 /// Parts that are cut alike.
@@ -134,7 +134,7 @@ impl Inputs {
 }
 
 /// Every stock that comes in sheets.
-const SHEETS: [Stock; 5] = [Stock::Carcass, Stock::Shelf, Stock::Door, Stock::Back, Stock::Strip];
+pub(super) const SHEETS: [Stock; 5] = [Stock::Carcass, Stock::Shelf, Stock::Door, Stock::Back, Stock::Strip];
 
 /// A part as a sheet layout takes it.
 struct Wanted {
@@ -168,25 +168,12 @@ fn wanted(cabinet: &Cabinet) -> Vec<Wanted> {
 
 /// The cut list for the sheet layout card: parts of the same material and thickness come from the same sheets.
 pub fn layout(inputs: &Inputs, cabinet: &Cabinet) -> sheet_layout::Inputs {
-    let mut known: Vec<(&Board, Stock)> = Vec::new();
-    let mut sheet_of = |stock: Stock| -> Option<Stock> {
-        let board = inputs.board(stock)?;
-        let same = |(other, _): &&(&Board, Stock)| {
-            let thick = |board: &Board| board.thickness.range().ok().map(Range::nominal);
-            other.material == board.material && board.material.family().is_some() && thick(other) == thick(board)
-        };
-        if let Some((_, sheet)) = known.iter().find(same) {
-            return Some(*sheet);
-        }
-        known.push((board, stock));
-        Some(stock)
-    };
     let wanted = wanted(cabinet);
     let mut parts = Vec::new();
     let mut sheets: Vec<Stock> = Vec::new();
     for stock in SHEETS {
         for part in wanted.iter().filter(|part| part.stock == stock) {
-            let Some(sheet) = sheet_of(stock) else { continue };
+            let Some(sheet) = inputs.sheet_of(stock) else { continue };
             if !sheets.contains(&sheet) {
                 sheets.push(sheet);
             }

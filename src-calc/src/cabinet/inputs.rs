@@ -1,5 +1,6 @@
 //! What a maker gives for a whole cabinet: a dozen measurements, and how it is built.
 
+use super::costs::Prices;
 use crate::cards::joints::Kind as Joint;
 use crate::measure::{AngleReading, Figure, Reading};
 use crate::stock::fixings::{Screw, Stud};
@@ -269,6 +270,8 @@ pub struct Inputs {
     pub screw_length: Reading,
     /// How many of them.
     pub screws: Figure,
+    /// What fittings cost.
+    pub prices: Prices,
     /// The steps of the work that are done, part by part, by their place in the order of work.
     pub done: Vec<u32>,
     /// The work that they belong to.
@@ -331,6 +334,7 @@ impl Default for Inputs {
             screw: Screw::No10,
             screw_length: Reading::mm("80"),
             screws: "4".into(),
+            prices: Prices::default(),
             done: Vec::new(),
             done_of: String::new(),
         }

@@ -7,6 +7,7 @@
 mod ask;
 mod build;
 mod checks;
+mod costs;
 mod doors;
 mod drawn;
 mod fits;
@@ -24,6 +25,7 @@ mod working;
 
 pub use ask::Asked;
 pub use checks::{Clash, Shelf};
+pub use costs::{Amount, Cost, Costs, Priced, Prices, costs};
 pub use drawn::{Drawn, Face, View, drawings};
 pub use fits::{Fit, Fitted};
 pub use given_back::given_back;

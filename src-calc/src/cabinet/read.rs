@@ -206,6 +206,9 @@ impl Inputs {
         let reveal = p.zero_or_more("reveal", &self.reveal);
         let gap = p.zero_or_more("gap", &self.gap);
         check_kerf(p, &self.kerf);
+        p.above_zero("sheet_length", &self.sheet_length);
+        p.above_zero("sheet_width", &self.sheet_width);
+        self.check_prices(p);
         let given = (|| {
             Some(Given {
                 width: width?,

@@ -1,4 +1,5 @@
 mod any_text;
+mod costs;
 
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};

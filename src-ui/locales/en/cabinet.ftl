@@ -105,6 +105,21 @@ cabinet-group-sheets = Sheets
 cabinet-sheet-length = Sheet, length
 cabinet-sheet-width = Sheet, width
 
+cabinet-group-prices = Prices, where they matter
+cabinet-carcass-price = A sheet for the carcass
+cabinet-shelf-price = A sheet for shelves
+cabinet-door-price = A sheet for doors
+cabinet-back-board-price = A sheet for the back
+cabinet-strip-price = A sheet for cleat or rail
+cabinet-prices-edging = A metre of edging
+cabinet-prices-hinge = A hinge with its plate
+cabinet-prices-shelf-pin = A shelf pin
+cabinet-prices-joint = A dowel, tenon, biscuit or screw of a joint
+cabinet-prices-wall-fixing = A wall screw
+cabinet-prices-rail = A metre of clothes rail
+cabinet-prices-rail-socket = A rail socket
+cabinet-prices-leg = A leg
+
 cabinet-inside-short = Inside, width × height
 cabinet-back-short = Back, width × height
 cabinet-weight = Empty
@@ -147,6 +162,21 @@ cabinet-rail-socket = Rail sockets
 cabinet-rail-tube = Clothes rail, { $length }
 cabinet-leg = Legs
 cabinet-edging-length = Edging, end to end
+
+cabinet-costs = Costs
+cabinet-column-what = What
+cabinet-column-amount = How much
+cabinet-column-cost = Cost
+cabinet-cost-sheets = Sheets, { $board }
+cabinet-cost-hinges = Cup hinges
+cabinet-cost-rail = Clothes rail
+cabinet-cost-each = { $amount } at { $price }
+cabinet-cost-metre = { $amount } at { $price } a metre
+cabinet-cost-none = no price
+cabinet-cost-total = Together
+cabinet-cost-without = Not counted, for want of a price: { $what }
+cabinet-cost-fewer = By their area the sheets might be only { $fewest }: sheet layout looks further.
+cabinet-cost-too-large = Larger than a sheet and not counted: { $what }
 
 cabinet-cut-list = Cut list
 cabinet-column-part = Part

@@ -40,6 +40,23 @@ fn what_is_in_the_way_is_named() -> Outcome {
     })
 }
 
+#[test]
+fn costs_are_added_up_and_what_has_no_price_is_named() -> Outcome {
+    play("cabinet-costs", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=costs] > summary").await?;
+        says(shell, ".costs", "Not counted, for want of a price: Sheets, carcass").await?;
+        shell.type_into("cabinet-carcass-price", "64.50").await?;
+        shell.type_into("cabinet-prices-hinge", "4.35").await?;
+        // One sheet, and 6 · 4.35 = 26.10.
+        says(shell, ".costs tfoot", "90.60").await?;
+        says(shell, ".costs", "6 at 4.35").await?;
+        shell.type_into("cabinet-prices-hinge", "dear").await?;
+        says(shell, "#cabinet-prices-hinge-note", "does not belong").await?;
+        shell.keep_picture("cabinet-costs").await
+    })
+}
+
 const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
 #[test]
 fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {

@@ -115,7 +115,8 @@ proptest! {
             }
         }
         let inputs: Inputs = serde_json::from_value(value).map_err(|error| TestCaseError::fail(error.to_string()))?;
-        if let Err(problems) = solve(&inputs) {
+        let answered = solve(&inputs).and_then(|cabinet| costs(&inputs, &cabinet).map(drop));
+        if let Err(problems) = answered {
             for (name, problem) in problems.iter() {
                 let known = fields.iter().any(|(field, _)| field == name);
                 prop_assert!(known, "{name:?}: {problem} for {typed:?}");

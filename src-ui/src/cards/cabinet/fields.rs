@@ -1,6 +1,6 @@
 //! What is asked for: size, boards, construction, what is in it, doors, wall.
 
-use super::Cabinet;
+use super::{Cabinet, costs};
 use crate::widgets::fields::Fields;
 use crate::words::say;
 use scantling::cabinet::{Back, Corners, Doors, Edging, Lie, SizeFrom, Stands};
@@ -208,6 +208,7 @@ pub(super) fn all(fields: &Fields<Cabinet>) -> Html {
             { fields.group(say("cabinet-group-doors"), doors(fields)) }
             { fields.group(say("cabinet-group-stands"), stands(fields)) }
             { fields.group(say("cabinet-group-sheets"), sheets(fields)) }
+            { fields.group(say("cabinet-group-prices"), costs::fields(fields)) }
         </>
     }
 }

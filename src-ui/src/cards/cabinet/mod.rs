@@ -1,5 +1,6 @@
 //! Cabinet card: a dozen measurements in; every part, hole and fitting, what fits and holds, and the order of work out.
 
+mod costs;
 mod drawings;
 mod fields;
 mod parts;
@@ -255,6 +256,7 @@ impl CardView for Cabinet {
             <>
                 { parts::cut_list(answer, show) }
                 { parts::holes(answer, show) }
+                { costs::folded(fields, show) }
                 { drawings::folded(fields, show) }
                 { work::folded(fields, answer, show) }
             </>
