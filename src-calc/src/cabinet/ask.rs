@@ -1,6 +1,8 @@
 //! Asking the cards: a cabinet works out nothing that a card does.
 
-use crate::cards::{back_panel, clothes_rail, cup_hinge, groove, hanging, hole_rows, joints, shelf, wall_cleat};
+use crate::cards::{
+    back_panel, bevelled_strips, clothes_rail, cup_hinge, groove, hanging, hole_rows, joints, shelf, wall_cleat,
+};
 use crate::measure::{Length, Range, Reading};
 use crate::problem::Problems;
 use serde::Serialize;
@@ -51,7 +53,9 @@ pub struct Asked {
     pub cup_hinge: Option<cup_hinge::Inputs>,
     /// The first joints.
     pub joints: Option<joints::Inputs>,
-    /// The strips.
+    /// The strips for handles.
+    pub bevelled_strips: Option<bevelled_strips::Inputs>,
+    /// The strips of the wall cleat.
     pub wall_cleat: Option<wall_cleat::Inputs>,
     /// The wall.
     pub hanging: Option<hanging::Inputs>,

@@ -3,13 +3,15 @@
 use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
-use super::inputs::{Back, Board, Doors, Inputs, Lie, Stands};
+use super::handles::striking;
+use super::inputs::{Back, Doors, Inputs, Lie, Stands};
 use super::part::{Hand, Part, Stock, What};
 use super::read::Given;
 use super::rows::{Rows, Tight, meets_plate};
 use crate::cards::{clothes_rail, hanging, shelf};
 use crate::measure::{Figure, FigureKind, Length, LengthError};
 use crate::problem::Problems;
+use crate::stock::materials::Choice;
 use serde::Serialize;
 
 /// A shelf, as its card judges it.
@@ -51,6 +53,11 @@ pub enum Clash {
         /// So much is missing.
         missing: Length,
     },
+    /// The handle of one door of a pair strikes the other's when it opens.
+    HandlesStrike {
+        /// In front of which bay.
+        bay: u32,
+    },
     /// A door strikes what is beside it when it opens.
     DoorStrikes {
         /// In front of which bay.
@@ -63,15 +70,15 @@ pub enum Clash {
 /// Everything that is in something's way.
 pub(super) fn clashes(
     inputs: &Inputs,
+    given: &Given,
     frame: &Frame,
     doors: &[Door],
     rows: &[Rows],
     (tight, rail): (&[Tight], Option<&clothes_rail::Answer>),
-    rail_bay: Option<u32>,
 ) -> Result<Vec<Clash>, LengthError> {
     let mut clashes = Vec::new();
     for bay in (1..).take(frame.bays.len()) {
-        if rail_bay == Some(bay) {
+        if given.rail_bay == Some(bay) {
             continue;
         }
         let own: Vec<Rows> = rows.iter().filter(|rows| rows.bay == bay).cloned().collect();
@@ -91,7 +98,7 @@ pub(super) fn clashes(
             clashes.push(Clash::PlatesBackToBack { after: pair.bay });
         }
     }
-    if let (Some(bay), Some(rail)) = (rail_bay, rail)
+    if let (Some(bay), Some(rail)) = (given.rail_bay, rail)
         && inputs.has_doors()
         && rail.room.depth_spare.is_negative()
     {
@@ -102,6 +109,7 @@ pub(super) fn clashes(
             clashes.push(Clash::DoorStrikes { bay: door.bay, missing });
         }
     }
+    clashes.extend(striking(given, doors).into_iter().map(|bay| Clash::HandlesStrike { bay }));
     Ok(clashes)
 }
 
@@ -177,15 +185,23 @@ fn kg(inputs: &Inputs, part: &Part) -> Result<f64, Problems> {
         Stock::Back => &inputs.back_board,
         Stock::Door => &inputs.door,
         Stock::Strip => &inputs.strip,
+        Stock::Handle => {
+            let density = density(inputs, inputs.handle.material, part.thickness)?;
+            return Ok(density * volume_m3(part));
+        }
         Stock::Edging => return Ok(0.0),
     };
-    let density = density(inputs, board, part.thickness)?;
-    Ok(density * part.length.as_mm() * part.width.as_mm() * part.thickness.as_mm() * 1e-9)
+    let density = density(inputs, board.material, part.thickness)?;
+    Ok(density * volume_m3(part))
+}
+
+fn volume_m3(part: &Part) -> f64 {
+    part.length.as_mm() * part.width.as_mm() * part.thickness.as_mm() * 1e-9
 }
 
 /// kg/m³.
-fn density(inputs: &Inputs, board: &Board, thickness: Length) -> Result<f64, Problems> {
-    if let Some((row, _)) = board.material.family().and_then(|family| family.row(thickness.as_mm())) {
+pub(super) fn density(inputs: &Inputs, material: Choice, thickness: Length) -> Result<f64, Problems> {
+    if let Some((row, _)) = material.family().and_then(|family| family.row(thickness.as_mm())) {
         return Ok(row.density_kg_m3);
     }
     inputs.own_density.value(FigureKind::Density).map_err(|error| Problems::one("own_density", error))

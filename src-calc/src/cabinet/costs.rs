@@ -5,6 +5,7 @@
 use super::Cabinet;
 use super::ask::answered;
 use super::goods::{Fitting, SHEETS, layout};
+use super::handles::Pull;
 use super::inputs::{Board, Edging, Inputs, Stands};
 use super::part::Stock;
 use crate::cards::materials::Decimal;
@@ -38,6 +39,10 @@ pub struct Prices {
     pub leg: Figure,
     /// A metre of edging.
     pub edging: Figure,
+    /// A metre of the strips for handles.
+    pub handle: Figure,
+    /// A screw of them.
+    pub screw: Figure,
 }
 
 /// What has a price.
@@ -62,11 +67,15 @@ pub enum Priced {
     RailSocket,
     /// A leg.
     Leg,
+    /// A metre of strip for handles.
+    Handle,
+    /// A screw of it.
+    Screw,
 }
 
 impl Priced {
     /// In the order of the list.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 15] = [
         Self::Board(Stock::Carcass),
         Self::Board(Stock::Shelf),
         Self::Board(Stock::Door),
@@ -80,6 +89,8 @@ impl Priced {
         Self::Rail,
         Self::RailSocket,
         Self::Leg,
+        Self::Handle,
+        Self::Screw,
     ];
 
     const fn of(fitting: Fitting) -> Self {
@@ -91,6 +102,7 @@ impl Priced {
             Fitting::RailSocket => Self::RailSocket,
             Fitting::Rail { .. } => Self::Rail,
             Fitting::Leg => Self::Leg,
+            Fitting::Screw { .. } => Self::Screw,
         }
     }
 
@@ -101,7 +113,7 @@ impl Priced {
             Self::Board(Stock::Door) => "door.price",
             Self::Board(Stock::Back) => "back_board.price",
             Self::Board(Stock::Strip) => "strip.price",
-            Self::Board(Stock::Carcass | Stock::Edging) => "carcass.price",
+            Self::Board(Stock::Carcass | Stock::Handle | Stock::Edging) => "carcass.price",
             Self::Edging => "prices.edging",
             Self::Hinge => "prices.hinge",
             Self::ShelfPin => "prices.shelf_pin",
@@ -110,6 +122,8 @@ impl Priced {
             Self::Rail => "prices.rail",
             Self::RailSocket => "prices.rail_socket",
             Self::Leg => "prices.leg",
+            Self::Handle => "prices.handle",
+            Self::Screw => "prices.screw",
         }
     }
 }
@@ -159,7 +173,7 @@ impl Inputs {
             Stock::Door => self.has_doors(),
             Stock::Strip => self.stands.is_hung(),
             Stock::Carcass | Stock::Back => true,
-            Stock::Edging => false,
+            Stock::Handle | Stock::Edging => false,
         }
     }
 
@@ -185,6 +199,7 @@ impl Inputs {
             Priced::WallFixing => self.stands.is_hung(),
             Priced::Rail | Priced::RailSocket => !self.rail_bay.is_blank(),
             Priced::Leg => self.stands == Stands::Legs,
+            Priced::Handle | Priced::Screw => self.has_doors() && self.handle.pull == Pull::Strip,
         }
     }
 
@@ -199,6 +214,8 @@ impl Inputs {
             Priced::Rail => &self.prices.rail,
             Priced::RailSocket => &self.prices.rail_socket,
             Priced::Leg => &self.prices.leg,
+            Priced::Handle => &self.prices.handle,
+            Priced::Screw => &self.prices.screw,
         }
     }
 
@@ -236,7 +253,10 @@ fn count(number: usize) -> u32 {
 /// The fittings, those that have one price together.
 fn fittings(cabinet: &Cabinet) -> Result<Vec<(Priced, Amount)>, LengthError> {
     let edging = cabinet.edging.map(|length| (Priced::Edging, Amount::Run(length)));
-    let mut all: Vec<(Priced, Amount)> = edging.into_iter().collect();
+    let mut strips = cabinet.parts.iter().filter(|part| part.stock == Stock::Handle).map(|part| part.length);
+    let strips = strips.try_fold(Length::ZERO, Length::plus)?;
+    let strips = strips.is_positive().then_some((Priced::Handle, Amount::Run(strips)));
+    let mut all: Vec<(Priced, Amount)> = edging.into_iter().chain(strips).collect();
     for line in &cabinet.fittings {
         let what = Priced::of(line.what);
         let amount = match line.what {

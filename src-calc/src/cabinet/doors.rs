@@ -115,7 +115,13 @@ impl Opening {
         if inputs.door.material.family().is_none() {
             weigh(inputs, given, &mut asked)?;
         }
-        let answer = answered(cup_hinge::solve(&asked), NAMES)?;
+        let mut answer = answered(cup_hinge::solve(&asked), NAMES)?;
+        if let Some(strip) = &given.handle {
+            // The hinges carry the strip too.
+            let kg = answer.door_weight_kg + strip.kg(inputs, answer.door_height.nominal())?;
+            asked.door_weight = Figure::new(kg.to_string());
+            answer = answered(cup_hinge::solve(&asked), NAMES)?;
+        }
         asked_first.cup_hinge.get_or_insert(asked);
         let (width, height) = (answer.door_width.nominal(), answer.door_height.nominal());
         let hinge = answer.overlay;

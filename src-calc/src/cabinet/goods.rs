@@ -73,6 +73,11 @@ pub enum Fitting {
     },
     /// A leg.
     Leg,
+    /// A wood screw.
+    Screw {
+        /// How long it is.
+        length: Length,
+    },
 }
 
 /// So many of a fitting.
@@ -98,6 +103,9 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
     };
     for door in &cabinet.doors {
         add(Fitting::Hinge { plate: door.answer.plate_height }, door.answer.hinges.len());
+    }
+    for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
+        add(Fitting::Screw { length: handle.screw }, handle.screws.len());
     }
     let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
     add(Fitting::ShelfPin, loose.saturating_mul(4));
@@ -128,7 +136,7 @@ impl Inputs {
             Stock::Back => Some(&self.back_board),
             Stock::Door => Some(&self.door),
             Stock::Strip => Some(&self.strip),
-            Stock::Edging => None,
+            Stock::Handle | Stock::Edging => None,
         }
     }
 }

@@ -24,6 +24,7 @@ pub fn handed(inputs: &Inputs, cabinet: &Cabinet) -> Vec<(&'static str, Value)> 
         ("hole-rows", told(asked.hole_rows.as_ref())),
         ("cup-hinge", told(asked.cup_hinge.as_ref())),
         ("joints", told(asked.joints.as_ref())),
+        ("bevelled-strips", told(asked.bevelled_strips.as_ref())),
         ("wall-cleat", told(asked.wall_cleat.as_ref())),
         ("hanging", told(asked.hanging.as_ref())),
     ];

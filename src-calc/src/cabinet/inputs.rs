@@ -1,6 +1,7 @@
 //! What a maker gives for a whole cabinet: a dozen measurements, and how it is built.
 
 use super::costs::Prices;
+use super::handles::Handle;
 use crate::cards::joints::Kind as Joint;
 use crate::measure::{AngleReading, Figure, Reading};
 use crate::stock::fixings::{Screw, Stud};
@@ -252,6 +253,8 @@ pub struct Inputs {
     pub inset_arm: Reading,
     /// From the door's edge to the edge of the cup.
     pub cup_edge: Reading,
+    /// What doors are opened by.
+    pub handle: Handle,
     /// What the seen edges get.
     pub edging: Edging,
     /// How thick that is.
@@ -325,6 +328,7 @@ impl Default for Inputs {
             half_arm: Reading::mm("4"),
             inset_arm: Reading::mm("-5"),
             cup_edge: Reading::mm("4"),
+            handle: Handle::default(),
             edging: Edging::Bare,
             edging_thickness: Reading::mm("1"),
             sheet_length: Reading::mm("2440"),

@@ -15,6 +15,7 @@ mod frame;
 mod given_back;
 mod goods;
 mod handed;
+mod handles;
 mod inputs;
 mod joins;
 mod part;
@@ -31,13 +32,14 @@ pub use fits::{Fit, Fitted};
 pub use given_back::given_back;
 pub use goods::{Fitting, Fittings, Line, cut_list_csv, layout};
 pub use handed::handed;
+pub use handles::{At, Handle, Pull, StripHandle};
 pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
 pub use joins::Join;
 pub use part::{Axis, Block, Hand, Part, Stock, What};
 pub use rows::Rows;
 pub use work::{Setup, Step};
 
-use crate::cards::{back_panel, clothes_rail, cup_hinge, groove, hanging, wall_cleat};
+use crate::cards::{back_panel, bevelled_strips, clothes_rail, cup_hinge, groove, hanging, wall_cleat};
 use crate::caution::Caution;
 use crate::measure::{Length, Range};
 use crate::problem::{Problem, Problems};
@@ -58,6 +60,8 @@ pub struct Door {
     pub overlays: [Length; 2],
     /// Middles of its cups, from its lower edge; the plates lie on the rows of holes.
     pub cups: Vec<Length>,
+    /// The strip by which it is opened.
+    pub handle: Option<StripHandle>,
     /// What the card says of it.
     pub answer: cup_hinge::Answer,
 }
@@ -95,6 +99,8 @@ pub struct Cabinet {
     pub joins: Vec<Join>,
     /// The doors, from left to right.
     pub doors: Vec<Door>,
+    /// How two strips for handles are ripped from one board, where they are bevelled.
+    pub handle_rip: Option<bevelled_strips::Answer>,
     /// The back, as its card has it.
     pub back: back_panel::Answer,
     /// The groove or rabbet for it.
@@ -144,8 +150,11 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let mut parts = built.parts;
     let joins = joins::joins(inputs, given.bays, &parts, &mut asked)?;
     let rail = checks::rail(inputs, &given, &frame, &mut asked)?;
-    let clashes = checks::clashes(inputs, &frame, &doors, &rows, (&tight, rail.as_ref()), given.rail_bay)?;
-    let doors = hung(&given, &rows, doors, &mut parts)?;
+    let clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
+    let doors = hung(inputs, &given, &rows, doors, &mut parts)?;
+    if let Some(strip) = &given.handle {
+        strip.tell(&mut asked);
+    }
     let weight_kg = checks::weight_kg(inputs, &parts)?;
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
@@ -167,6 +176,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         rows,
         joins,
         doors,
+        handle_rip: given.handle.as_ref().and_then(|strip| strip.ripped().cloned()),
         back: frame.back.clone(),
         groove: frame.groove.clone(),
         cleat: frame.cleat.clone(),
@@ -208,8 +218,14 @@ fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> 
     if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
-/// Adds the doors to the parts, their cups where the plates are.
-fn hung(given: &Given, rows: &[Rows], doors: Vec<doors::Door>, parts: &mut Vec<Part>) -> Result<Vec<Door>, Problems> {
+/// Adds the doors to the parts, their cups where the plates are, and what they are opened by.
+fn hung(
+    inputs: &Inputs,
+    given: &Given,
+    rows: &[Rows],
+    doors: Vec<doors::Door>,
+    parts: &mut Vec<Part>,
+) -> Result<Vec<Door>, Problems> {
     let mut hung = Vec::new();
     for door in doors {
         let on = parts.len();
@@ -221,7 +237,13 @@ fn hung(given: &Given, rows: &[Rows], doors: Vec<doors::Door>, parts: &mut Vec<P
         };
         let own = rows.iter().find(|rows| rows.bay == door.bay && rows.face == face);
         let cups = own.map(|rows| rows.rows.plates.iter().map(|plate| plate.on_door).collect()).unwrap_or_default();
-        hung.push(Door { on, place: door.place, overlays: door.overlays, cups, answer: door.answer });
+        let mut handle = None;
+        if let Some(strip) = &given.handle {
+            let (part, fixed) = strip.on_door(inputs, &door, (on, parts.len()))?;
+            parts.push(part);
+            handle = Some(fixed);
+        }
+        hung.push(Door { on, place: door.place, overlays: door.overlays, cups, handle, answer: door.answer });
     }
     Ok(hung)
 }
@@ -235,6 +257,7 @@ fn cautions(cabinet: &Cabinet) -> Vec<Caution> {
         Some(&cabinet.back.cautions),
         cabinet.groove.as_ref().map(|groove| &groove.cautions),
         cabinet.doors.first().map(|door| &door.answer.cautions),
+        cabinet.handle_rip.as_ref().map(|rip| &rip.cautions),
         cabinet.rows.first().map(|rows| &rows.rows.cautions),
         cabinet.joins.first().map(|join| &join.marks.cautions),
         cabinet.shelves.first().map(|shelf| &shelf.answer.cautions),

@@ -101,6 +101,11 @@ pub enum What {
         /// On which side it is hinged.
         hinged: Hand,
     },
+    /// A strip by which a door is opened.
+    Handle {
+        /// The door's place in the list of parts.
+        on: usize,
+    },
     /// The cleat's strip on the cabinet.
     CabinetStrip,
     /// The cleat's strip on the wall.
@@ -140,6 +145,7 @@ impl What {
             Self::LooseShelf { .. } => "Shelf",
             Self::Back => "Back",
             Self::Door { .. } => "Door",
+            Self::Handle { .. } => "Handle strip",
             Self::CabinetStrip => "Cleat on the cabinet",
             Self::WallStrip => "Cleat on the wall",
             Self::Spacer => "Spacer",
@@ -165,6 +171,8 @@ pub enum Stock {
     Door,
     /// Cleat or rail.
     Strip,
+    /// Solid wood for handles.
+    Handle,
     /// Solid strips or band for edges.
     Edging,
 }
@@ -178,6 +186,7 @@ impl Stock {
             Self::Back => "back",
             Self::Door => "door",
             Self::Strip => "strip",
+            Self::Handle => "handle",
             Self::Edging => "edging",
         }
     }

@@ -1,5 +1,6 @@
 //! From what was typed to lengths, with every problem named.
 
+use super::handles::Strip;
 use super::inputs::{Board, Doors, Edging, Inputs, SizeFrom, Stands};
 use crate::measure::{Figure, FigureKind, Length, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};
@@ -44,10 +45,12 @@ pub(super) struct Given {
     pub(super) gap: Length,
     /// Zero where edges stay bare.
     pub(super) edging: Length,
+    /// None where doors have no strips for handles.
+    pub(super) handle: Option<Strip>,
 }
 
 /// A measured length above zero, no longer than any sheet.
-fn measured(problems: &mut Problems, field: &'static str, reading: &Reading) -> Option<Range> {
+pub(super) fn measured(problems: &mut Problems, field: &'static str, reading: &Reading) -> Option<Range> {
     let range = problems.check(field, reading.range())?;
     if !range.low().is_positive() {
         problems.add(field, Problem::NotAboveZero);
@@ -113,7 +116,7 @@ impl Inputs {
     }
 
     /// Every length that is typed, by its field.
-    fn lengths(&self) -> [(&'static str, &Reading); 32] {
+    fn lengths(&self) -> [(&'static str, &Reading); 36] {
         [
             ("width", &self.width),
             ("height", &self.height),
@@ -145,6 +148,10 @@ impl Inputs {
             ("inset_arm", &self.inset_arm),
             ("cup_edge", &self.cup_edge),
             ("edging_thickness", &self.edging_thickness),
+            ("handle.thickness", &self.handle.thickness),
+            ("handle.width", &self.handle.width),
+            ("handle.length", &self.handle.length),
+            ("handle.set_in", &self.handle.set_in),
             ("stud_pitch", &self.stud_pitch),
             ("screw_length", &self.screw_length),
         ]
@@ -205,6 +212,7 @@ impl Inputs {
         let least_gap = p.above_zero("least_gap", &self.least_gap);
         let reveal = p.zero_or_more("reveal", &self.reveal);
         let gap = p.zero_or_more("gap", &self.gap);
+        let handle = self.strip(p);
         check_kerf(p, &self.kerf);
         p.above_zero("sheet_length", &self.sheet_length);
         p.above_zero("sheet_width", &self.sheet_width);
@@ -237,6 +245,7 @@ impl Inputs {
                 reveal: reveal?,
                 gap: gap?,
                 edging: edging?,
+                handle: handle?,
             })
         })();
         given.filter(|_| problems.is_empty()).ok_or(problems)

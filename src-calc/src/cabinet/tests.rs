@@ -1,5 +1,6 @@
 mod any_text;
 mod costs;
+mod handles;
 
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};

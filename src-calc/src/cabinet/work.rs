@@ -39,6 +39,13 @@ pub enum Setup {
         /// Every pass, the blade leaning away from the fence.
         passes: Vec<wall_cleat::Pass>,
     },
+    /// The bevels of strips for handles, two from one board.
+    HandleBevel {
+        /// How far the blade leans, in degrees.
+        lean_degrees: f64,
+        /// From the fence to the near side of the blade, at the table, in millimetres.
+        fence_mm: f64,
+    },
     /// Edges glued on and trimmed flush.
     Edge,
     /// A row of holes along a rail.
@@ -57,6 +64,13 @@ pub enum Setup {
         /// Their middles from its lower end.
         at: Vec<Length>,
     },
+    /// Holes through a door for the screws of its handle.
+    HandleHoles {
+        /// From the door's free edge.
+        from_edge: Length,
+        /// From its lower end.
+        at: Vec<Length>,
+    },
     /// Joints along an edge.
     Join {
         /// What joins it.
@@ -70,6 +84,8 @@ pub enum Setup {
     Assemble,
     /// The back slid or nailed in.
     PutIn,
+    /// Strips for handles screwed on from behind.
+    FixHandles,
     /// Doors hung, and set by their gaps.
     HangDoors,
     /// Strips screwed to the wall, and the cabinet hooked on.
@@ -111,8 +127,11 @@ pub(super) fn steps(cabinet: &Cabinet) -> Vec<Step> {
     let mut by_width: Vec<(usize, &Part)> = sawn(&cabinet.parts).collect();
     by_width.sort_by(|(_, a), (_, b)| (a.stock, b.width).cmp(&(b.stock, a.width)));
     for (at, part) in &by_width {
-        // Both strips of a cleat come from one board.
-        let pair = cabinet.cleat.as_ref().filter(|_| part.section.is_some()).map(|cleat| cleat.board);
+        // Both strips of a cleat, and two bevelled handles, come from one board.
+        let pair = match (part.stock, &cabinet.handle_rip) {
+            (Stock::Handle, Some(rip)) => Some(rip.section.width),
+            _ => cabinet.cleat.as_ref().filter(|_| part.section.is_some()).map(|cleat| cleat.board),
+        };
         steps.add(Setup::Rip { stock: part.stock, fence: pair.unwrap_or(part.width) }, *at);
     }
     let mut by_length = by_width;
@@ -129,6 +148,13 @@ pub(super) fn steps(cabinet: &Cabinet) -> Vec<Step> {
     if let Some(cleat) = &cabinet.cleat {
         for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.section.is_some()) {
             steps.add(Setup::Bevel { passes: cleat.passes.clone() }, at);
+        }
+    }
+    if let Some(rip) = &cabinet.handle_rip {
+        for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.stock == Stock::Handle) {
+            for pass in &rip.passes {
+                steps.add(Setup::HandleBevel { lean_degrees: rip.bevel_degrees, fence_mm: pass.fence_mm }, at);
+            }
         }
     }
     for part in &cabinet.parts {
@@ -151,6 +177,10 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
         }
     }
     for door in &cabinet.doors {
+        if let Some(handle) = &door.handle {
+            let setup = Setup::HandleHoles { from_edge: handle.from_edge, at: handle.screws.clone() };
+            steps.add(setup, door.on);
+        }
         steps.add(Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone() }, door.on);
     }
     for join in &cabinet.joins {
@@ -168,6 +198,9 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
         for part in [*edge, *face] {
             steps.add(Setup::Assemble, part);
         }
+    }
+    for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.stock == Stock::Handle) {
+        steps.add(Setup::FixHandles, at);
     }
     for (at, part) in sawn(&cabinet.parts) {
         match part.what {
@@ -193,6 +226,9 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
             for hole in &rows.rows.front.holes {
                 (hole.at, hole.plate).hash(hasher);
             }
+        }
+        for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
+            (handle.from_edge, &handle.screws, handle.screw).hash(hasher);
         }
         for join in &cabinet.joins {
             (&join.lines, &join.marks.marks, join.marks.line).hash(hasher);

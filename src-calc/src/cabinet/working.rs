@@ -91,6 +91,16 @@ pub(super) fn working(
             GEOMETRY,
         );
     }
+    if let Some(strip) = &given.handle {
+        let [set_in, width, slope] = strip.across();
+        working.step(
+            "From a door's free edge to the screws of its handle",
+            "e = i + (w − s) / 2",
+            [("i", set_in.into()), ("w", width.into()), ("s", slope.into())],
+            strip.screw_line()?,
+            GEOMETRY,
+        );
+    }
     working.step("Weight, empty", "sum of ρ · a · b · t", [], Quantity::kg(cabinet.weight_kg), WEIGHT);
     Ok(working)
 }

@@ -57,6 +57,22 @@ fn costs_are_added_up_and_what_has_no_price_is_named() -> Outcome {
     })
 }
 
+#[test]
+fn strips_of_wood_open_the_doors() -> Outcome {
+    play("cabinet-handles", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.choose("cabinet-handle-pull", 1).await?;
+        says(shell, ".parts table", "2 × Handle strip").await?;
+        says(shell, ".parts table", "1167 × 40 mm").await?;
+        shell.press("[data-fold=holes] > summary").await?;
+        // 40 less 20·tan 30° is 28.45 behind: its middle is 14.2 from the edge.
+        says(shell, ".hole-tables", "Screws of the handle, 14 mm from the free edge").await?;
+        shell.type_into("cabinet-handle-thickness", "12").await?;
+        says(shell, "#cabinet-handle-thickness-note", "At least 15 mm").await?;
+        shell.keep_picture("cabinet-handles").await
+    })
+}
+
 const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
 #[test]
 fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {

@@ -1,6 +1,7 @@
 //! Random cabinets put together as solids of the `parry3d` library: what overlaps, what lies in which groove, what the
 //! doors cover, what the shelves lie on. Only the places of the parts are used, none of the cabinet's arithmetic.
 
+use super::cabinet_handles::{handles_fit, with_handles};
 use parry3d_f64::bounding_volume::{Aabb, BoundingVolume};
 use parry3d_f64::math::{Pose, Vector};
 use parry3d_f64::query::intersection_test;
@@ -31,7 +32,7 @@ fn corner(point: [Length; 3]) -> Vector {
     Vector::new(x, y, z)
 }
 
-fn bounds(block: &Block) -> Aabb {
+pub(super) fn bounds(block: &Block) -> Aabb {
     Aabb::new(corner(block.from), corner(block.to))
 }
 
@@ -104,7 +105,7 @@ fn solids(cabinet: &Cabinet) -> Vec<Solid> {
     solids
 }
 
-fn nothing_overlaps(cabinet: &Cabinet) -> Result<(), TestCaseError> {
+pub(super) fn nothing_overlaps(cabinet: &Cabinet) -> Result<(), TestCaseError> {
     let solids = solids(cabinet);
     for (at, solid) in solids.iter().enumerate() {
         for other in solids.iter().skip(at + 1).filter(|other| other.part != solid.part) {
@@ -155,9 +156,7 @@ fn outside_is_met(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseErro
 
 /// The back reaches into each groove by its depth, less its share of the clearance.
 fn grooves_hold(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
-    let Some(back) = cabinet.parts.iter().find(|part| part.what == What::Back) else {
-        return Err(TestCaseError::fail("no back"));
-    };
+    let back = cabinet.parts.iter().find(|part| part.what == What::Back).unwrap();
     let back = bounds(&back.place);
     let [depth, clearance] = [&inputs.groove_depth, &inputs.clearance].map(|side| side.length().unwrap().as_mm());
     let past = inputs.past_bottom;
@@ -354,7 +353,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 3000, max_global_rejects: 3000, ..ProptestConfig::default() })]
 
     #[test]
-    fn a_cabinet_goes_together_as_it_says(inputs in cabinet()) {
+    fn a_cabinet_goes_together_as_it_says(inputs in with_handles()) {
         // What cannot be built is refused with a reason; at most half of what is drawn may be.
         let Ok(cabinet) = solve(&inputs) else { return Err(TestCaseError::reject("cannot be built")) };
         nothing_overlaps(&cabinet)?;
@@ -363,6 +362,7 @@ proptest! {
         doors_cover(&inputs, &cabinet)?;
         holes_meet(&cabinet)?;
         joints_meet(&cabinet)?;
+        handles_fit(&inputs, &cabinet)?;
     }
 }
 

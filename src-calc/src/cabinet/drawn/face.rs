@@ -26,6 +26,8 @@ pub enum Face {
 
 /// A beginning of every edge.
 const CORNER: f64 = 0.04;
+/// A hole for a wood screw to go through, in millimetres. Common practice.
+const SCREW_HOLE_MM: f64 = 4.5;
 
 impl Face {
     /// The faces of a part that something is done to; one of them where nothing is.
@@ -140,6 +142,18 @@ fn cups(door: &Door, map: &Map, drawing: &mut Drawing, hinged: Hand) {
     }
 }
 
+/// Where the screws of a handle go through its door.
+fn handle_screws(door: &Door, map: &Map, drawing: &mut Drawing, hinged: Hand) {
+    let Some(handle) = &door.handle else { return };
+    let ([left, _, low], [right, ..]) = (door.place.from, door.place.to);
+    let in_by = handle.from_edge.as_mm();
+    let x = if hinged == Hand::Left { right.as_mm() - in_by } else { left.as_mm() + in_by };
+    for screw in &handle.screws {
+        let centre = map.point([x, 0.0, low.as_mm() + screw.as_mm()]);
+        drawing.shapes.push(Shape::Circle { layer: Layer::Hole, centre, radius: SCREW_HOLE_MM / 2.0 });
+    }
+}
+
 /// The line of a joint on a face, and its marks across it.
 fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
     let Some(part) = cabinet.parts.get(on) else { return };
@@ -190,6 +204,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
     rows(cabinet, on, face, &map, &mut drawing);
     if let (What::Door { hinged, .. }, Some(door)) = (part.what, cabinet.doors.iter().find(|door| door.on == on)) {
         cups(door, &map, &mut drawing, hinged);
+        handle_screws(door, &map, &mut drawing, hinged);
     }
     for join in &cabinet.joins {
         joined(cabinet, join, on, face, &map, &mut drawing);

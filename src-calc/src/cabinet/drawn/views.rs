@@ -147,7 +147,7 @@ pub(super) fn plan(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         let top = (-along(back, Axis::Deep).0).max(0.0);
         drawing.dimensions.push(Dimension::new([mm(from), top], [mm(to), top], -rows.at(0), to.minus(from)?));
     }
-    let front = -cabinet.doors.iter().map(|door| mm(door.place.to[1])).fold(depth, f64::max);
+    let front = -cabinet.parts.iter().map(|part| along(part, Axis::Deep).1).fold(depth, f64::max);
     for door in &cabinet.doors {
         let (from, to) = door.place.along(Axis::Across);
         let beside = rows.at(0);

@@ -78,10 +78,11 @@ prop_compose! {
         edging in select(Edging::ALL),
         joint in select(Kind::ALL),
         past_bottom in any::<bool>(),
-        own in any::<bool>(),
+        (own, pull) in (any::<bool>(), select(Pull::ALL)),
     ) -> Inputs {
         let mut inputs =
             Inputs { size_from, corners, back, stands, doors, lie, edging, joint, past_bottom, ..Inputs::default() };
+        inputs.handle.pull = pull;
         if own {
             inputs.door.material = crate::stock::materials::Choice::Own;
             inputs.shelf.material = crate::stock::materials::Choice::Own;

@@ -20,6 +20,8 @@ fn name(what: Priced, inputs: &Inputs) -> AttrValue {
         Priced::Rail => say("cabinet-cost-rail"),
         Priced::RailSocket => say("cabinet-rail-socket"),
         Priced::Leg => say("cabinet-leg"),
+        Priced::Handle => say("cabinet-part-handle"),
+        Priced::Screw => say("cabinet-cost-screws"),
     }
 }
 
@@ -149,6 +151,10 @@ pub(super) fn fields(fields: &Fields<Cabinet>) -> Html {
             }
             if has(Priced::Leg) {
                 { fields.figure("cabinet-prices-leg", "", |inputs| &mut inputs.prices.leg) }
+            }
+            if has(Priced::Handle) {
+                { fields.figure("cabinet-prices-handle", "", |inputs| &mut inputs.prices.handle) }
+                { fields.figure("cabinet-prices-screw", "", |inputs| &mut inputs.prices.screw) }
             }
         </>
     }

@@ -3,7 +3,7 @@
 use super::{Cabinet, costs};
 use crate::widgets::fields::Fields;
 use crate::words::say;
-use scantling::cabinet::{Back, Corners, Doors, Edging, Lie, SizeFrom, Stands};
+use scantling::cabinet::{At, Back, Corners, Doors, Edging, Lie, Pull, SizeFrom, Stands};
 use scantling::cards::joints::Kind;
 use scantling::stock::materials::Choice;
 use yew::prelude::*;
@@ -35,7 +35,9 @@ fn size(fields: &Fields<Cabinet>) -> Html {
 fn boards(fields: &Fields<Cabinet>) -> Html {
     let inputs = fields.inputs();
     let boards = [&inputs.carcass, &inputs.shelf, &inputs.back_board, &inputs.door, &inputs.strip];
-    let own = boards.iter().any(|board| board.material == Choice::Own);
+    let handles = inputs.doors != Doors::None && inputs.handle.pull == Pull::Strip;
+    let own =
+        boards.iter().any(|board| board.material == Choice::Own) || (handles && inputs.handle.material == Choice::Own);
     html! {
         <>
             { fields.range("cabinet-carcass-thickness", |inputs| &mut inputs.carcass.thickness) }
@@ -151,6 +153,33 @@ fn doors(fields: &Fields<Cabinet>) -> Html {
                     { fields.length("cabinet-inset-arm", |inputs| &mut inputs.inset_arm) }
                 }
                 { fields.length("cabinet-cup-edge", |inputs| &mut inputs.cup_edge) }
+                { handles(fields) }
+            }
+        </>
+    }
+}
+
+fn handles(fields: &Fields<Cabinet>) -> Html {
+    let handle = &fields.inputs().handle;
+    html! {
+        <>
+            { fields.choice("cabinet-handle-pull", |inputs| &mut inputs.handle.pull, vec![
+                (Pull::None, say("cabinet-handle-pull-none")),
+                (Pull::Strip, say("cabinet-handle-pull-strip")),
+            ]) }
+            if handle.pull == Pull::Strip {
+                { fields.range("cabinet-handle-thickness", |inputs| &mut inputs.handle.thickness) }
+                { fields.length("cabinet-handle-width", |inputs| &mut inputs.handle.width) }
+                { fields.choice("cabinet-handle-material", |inputs| &mut inputs.handle.material, materials()) }
+                { fields.length("cabinet-handle-length", |inputs| &mut inputs.handle.length) }
+                if !handle.length.is_blank() {
+                    { fields.choice("cabinet-handle-at", |inputs| &mut inputs.handle.at, vec![
+                        (At::InReach, say("cabinet-handle-at-in-reach")),
+                        (At::Middle, say("cabinet-handle-at-middle")),
+                    ]) }
+                }
+                { fields.length("cabinet-handle-set-in", |inputs| &mut inputs.handle.set_in) }
+                { fields.angle("cabinet-handle-bevel", |inputs| &mut inputs.handle.bevel) }
             }
         </>
     }

@@ -38,6 +38,7 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-rail", [("bay", bay.into()), ("missing", missing.into())])
         }
+        Clash::HandlesStrike { bay } => say_with("cabinet-clash-handles", [("bay", bay.into())]),
         Clash::DoorStrikes { bay, missing } => {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-door", [("bay", bay.into()), ("missing", missing.into())])
@@ -144,6 +145,7 @@ fn fitting(what: Fitting, show: Show) -> AttrValue {
         Fitting::RailSocket => say("cabinet-rail-socket"),
         Fitting::Rail { length } => say_with("cabinet-rail-tube", [("length", show.on_drawing(length).into())]),
         Fitting::Leg => say("cabinet-leg"),
+        Fitting::Screw { length } => say_with("cabinet-screw", [("length", show.on_drawing(length).into())]),
     }
 }
 

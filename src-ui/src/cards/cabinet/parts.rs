@@ -22,6 +22,7 @@ pub(super) fn name(what: What) -> AttrValue {
         What::Back => say("cabinet-part-back"),
         What::Door { hinged: Hand::Left, .. } => say("cabinet-part-door-left"),
         What::Door { hinged: Hand::Right, .. } => say("cabinet-part-door-right"),
+        What::Handle { .. } => say("cabinet-part-handle"),
         What::CabinetStrip => say("cabinet-part-cabinet-strip"),
         What::WallStrip => say("cabinet-part-wall-strip"),
         What::Spacer => say("cabinet-part-spacer"),
@@ -41,6 +42,7 @@ pub(super) fn stock(stock: Stock) -> AttrValue {
         Stock::Back => "cabinet-stock-back",
         Stock::Door => "cabinet-stock-door",
         Stock::Strip => "cabinet-stock-strip",
+        Stock::Handle => "cabinet-stock-handle",
         Stock::Edging => "cabinet-stock-edging",
     })
 }
@@ -187,6 +189,24 @@ fn cup_table(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
+/// Where each door is bored for the screws of its handle.
+fn handle_table(cabinet: &Cabinet, show: Show) -> Html {
+    let row = |door: &scantling::cabinet::Door| {
+        let handle = door.handle.as_ref()?;
+        let what = cabinet.parts.get(door.on).map(|part| name(part.what)).unwrap_or_default();
+        let screws = listed(handle.screws.iter().copied(), show);
+        Some(html! { <tr><th scope="row">{ what }</th><td>{ screws }</td></tr> })
+    };
+    let Some(first) = cabinet.doors.iter().find_map(|door| door.handle.as_ref()) else { return Html::default() };
+    let values = [("edge", show.on_drawing(first.from_edge).into())];
+    html! {
+        <table>
+            <caption>{ say_with("cabinet-handle-screws", values) }</caption>
+            <tbody>{ for cabinet.doors.iter().filter_map(row) }</tbody>
+        </table>
+    }
+}
+
 /// Running measurements, part by part: rows, joints, cups.
 pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
     html! {
@@ -195,6 +215,7 @@ pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
                 <p class="hint">{ say("cabinet-datum") }</p>
                 { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
                 { cup_table(cabinet, show) }
+                { handle_table(cabinet, show) }
                 { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
             </div>
         </Fold>

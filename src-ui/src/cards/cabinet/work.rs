@@ -1,7 +1,7 @@
 //! The order of work: every setting with the parts that share it, to be ticked off.
 
 use super::{Cabinet, joint, parts};
-use crate::show::{Show, figures};
+use crate::show::{Show, figures, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup, Ticked, toggle};
@@ -36,6 +36,15 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             });
             said.collect::<Vec<_>>().join("; ").into()
         }
+        Setup::HandleBevel { lean_degrees, fence_mm } => {
+            let fence = plain(&show.fine_mm(*fence_mm).main);
+            let values = [("lean", figures(*lean_degrees, 4).into()), ("fence", fence.into())];
+            say_with("cabinet-do-handle-bevel", values)
+        }
+        Setup::HandleHoles { from_edge, at: screws } => {
+            let values = [("edge", at(*from_edge).into()), ("at", listed(screws).into())];
+            say_with("cabinet-do-handle-holes", values)
+        }
         Setup::Edge => say("cabinet-do-edge"),
         Setup::Row { from_front, first, deep } => {
             let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
@@ -53,6 +62,7 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         }
         Setup::Assemble => say("cabinet-do-assemble"),
         Setup::PutIn => say("cabinet-do-put-in"),
+        Setup::FixHandles => say("cabinet-do-fix-handles"),
         Setup::HangDoors => say("cabinet-do-hang-doors"),
         Setup::HangUp => say("cabinet-do-hang-up"),
     }
