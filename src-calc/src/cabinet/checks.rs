@@ -4,6 +4,7 @@ use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
 use super::handles::striking;
+use super::hooks::Row;
 use super::inputs::{Back, Doors, Inputs, Lie, Stands};
 use super::part::{Hand, Part, Stock, What};
 use super::read::Given;
@@ -234,7 +235,8 @@ pub(super) fn hang(
     let half = given.strip_height.times(1, 2)?;
     let asked = hanging::Inputs {
         weight: hanging::Weight::Known,
-        known_weight: Figure::new(weight_kg.to_string()),
+        // What hangs on hooks hangs on the wall all the same.
+        known_weight: Figure::new((weight_kg + given.hooks.as_ref().map_or(0.0, Row::load_kg)).to_string()),
         width: reading(frame.width),
         height: reading(frame.height),
         depth: reading(frame.depth.plus(planted)?),

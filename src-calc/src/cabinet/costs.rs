@@ -41,8 +41,10 @@ pub struct Prices {
     pub edging: Figure,
     /// A metre of the strips for handles.
     pub handle: Figure,
-    /// A screw of them.
+    /// A wood screw.
     pub screw: Figure,
+    /// A hook.
+    pub hook: Figure,
 }
 
 /// What has a price.
@@ -69,13 +71,15 @@ pub enum Priced {
     Leg,
     /// A metre of strip for handles.
     Handle,
-    /// A screw of it.
+    /// A wood screw.
     Screw,
+    /// A hook.
+    Hook,
 }
 
 impl Priced {
     /// In the order of the list.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 16] = [
         Self::Board(Stock::Carcass),
         Self::Board(Stock::Shelf),
         Self::Board(Stock::Door),
@@ -91,6 +95,7 @@ impl Priced {
         Self::Leg,
         Self::Handle,
         Self::Screw,
+        Self::Hook,
     ];
 
     const fn of(fitting: Fitting) -> Self {
@@ -103,6 +108,7 @@ impl Priced {
             Fitting::Rail { .. } => Self::Rail,
             Fitting::Leg => Self::Leg,
             Fitting::Screw { .. } => Self::Screw,
+            Fitting::Hook => Self::Hook,
         }
     }
 
@@ -124,6 +130,7 @@ impl Priced {
             Self::Leg => "prices.leg",
             Self::Handle => "prices.handle",
             Self::Screw => "prices.screw",
+            Self::Hook => "prices.hook",
         }
     }
 }
@@ -199,7 +206,9 @@ impl Inputs {
             Priced::WallFixing => self.stands.is_hung(),
             Priced::Rail | Priced::RailSocket => !self.rail_bay.is_blank(),
             Priced::Leg => self.stands == Stands::Legs,
-            Priced::Handle | Priced::Screw => self.has_doors() && self.handle.pull == Pull::Strip,
+            Priced::Handle => self.has_doors() && self.handle.pull == Pull::Strip,
+            Priced::Screw => self.counts(Priced::Handle) || self.counts(Priced::Hook),
+            Priced::Hook => self.stands.is_hung() && !self.hooks.count.is_blank(),
         }
     }
 
@@ -216,6 +225,7 @@ impl Inputs {
             Priced::Leg => &self.prices.leg,
             Priced::Handle => &self.prices.handle,
             Priced::Screw => &self.prices.screw,
+            Priced::Hook => &self.prices.hook,
         }
     }
 

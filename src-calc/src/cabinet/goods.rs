@@ -73,6 +73,8 @@ pub enum Fitting {
     },
     /// A leg.
     Leg,
+    /// A hook.
+    Hook,
     /// A wood screw.
     Screw {
         /// How long it is.
@@ -106,6 +108,10 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
     }
     for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
         add(Fitting::Screw { length: handle.screw }, handle.screws.len());
+    }
+    if let Some(rail) = &cabinet.hooks {
+        add(Fitting::Hook, rail.hooks.len());
+        add(Fitting::Screw { length: rail.screw }, rail.screws.len());
     }
     let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
     add(Fitting::ShelfPin, loose.saturating_mul(4));

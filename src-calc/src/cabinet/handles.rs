@@ -281,20 +281,21 @@ impl Strip {
         let place = Block::new(x, (front, front.plus(thick)?), (from, from.plus(length)?));
         let part = Part::new(What::Handle { on: on_door }, Stock::Handle, place, (Axis::Up, Axis::Deep))?;
         let through = front.minus(door.place.from[1])?;
-        let step = Length::mm(STEP_MM, 1)?;
-        let steps = through.plus(thick)?.minus(Length::mm(SKIN_MM, 1)?)?.floor_div(step)?;
-        let handle = StripHandle {
-            on,
-            from_edge: self.screw_line()?,
-            screws: screws(length, up)?,
-            screw: step.times(steps, 1)?,
-        };
+        let screws = screws(length, up, "handle.length")?;
+        let handle = StripHandle { on, from_edge: self.screw_line()?, screws, screw: screw_length(through, thick)? };
         Ok((part, handle))
     }
 }
 
-/// Evenly along the strip, whose lower end lies so high above the door's.
-fn screws(length: Length, up: Length) -> Result<Vec<Length>, Problems> {
+/// The longest screw that is sold and goes through one board without coming out of the next.
+pub(super) fn screw_length(through: Length, into: Length) -> Result<Length, LengthError> {
+    let step = Length::mm(STEP_MM, 1)?;
+    let steps = through.plus(into)?.minus(Length::mm(SKIN_MM, 1)?)?.floor_div(step)?;
+    step.times(steps, 1)
+}
+
+/// Evenly along a strip, from where its own end lies so far off. What cannot be is wrong with the field named.
+pub(super) fn screws(length: Length, up: Length, field: &str) -> Result<Vec<Length>, Problems> {
     let end = Length::mm(END_MM, 1)?.min(length.times(1, 4)?);
     let asked = spacing::Inputs {
         length: reading(length),
@@ -307,7 +308,7 @@ fn screws(length: Length, up: Length) -> Result<Vec<Length>, Problems> {
         datum: reading(up),
         ..spacing::Inputs::default()
     };
-    let names = [("length", "handle.length"), ("end", "handle.length"), ("largest_gap", "handle.length")];
+    let names = [("length", field), ("end", field), ("largest_gap", field)];
     let answer = answered(spacing::solve(&asked), &names)?;
     Ok(answer.pieces.iter().map(|piece| piece.centre).collect())
 }

@@ -2,6 +2,7 @@
 
 use super::costs::Prices;
 use super::handles::Handle;
+use super::hooks::Hooks;
 use crate::cards::joints::Kind as Joint;
 use crate::measure::{AngleReading, Figure, Reading};
 use crate::stock::fixings::{Screw, Stud};
@@ -255,6 +256,8 @@ pub struct Inputs {
     pub cup_edge: Reading,
     /// What doors are opened by.
     pub handle: Handle,
+    /// What hangs below it.
+    pub hooks: Hooks,
     /// What the seen edges get.
     pub edging: Edging,
     /// How thick that is.
@@ -329,6 +332,7 @@ impl Default for Inputs {
             inset_arm: Reading::mm("-5"),
             cup_edge: Reading::mm("4"),
             handle: Handle::default(),
+            hooks: Hooks::default(),
             edging: Edging::Bare,
             edging_thickness: Reading::mm("1"),
             sheet_length: Reading::mm("2440"),

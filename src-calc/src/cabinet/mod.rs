@@ -16,6 +16,7 @@ mod given_back;
 mod goods;
 mod handed;
 mod handles;
+mod hooks;
 mod inputs;
 mod joins;
 mod part;
@@ -33,6 +34,7 @@ pub use given_back::given_back;
 pub use goods::{Fitting, Fittings, Line, cut_list_csv, layout};
 pub use handed::handed;
 pub use handles::{At, Handle, Pull, StripHandle};
+pub use hooks::{HookRail, Hooks};
 pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
 pub use joins::Join;
 pub use part::{Axis, Block, Hand, Part, Stock, What};
@@ -105,6 +107,8 @@ pub struct Cabinet {
     pub back: back_panel::Answer,
     /// The groove or rabbet for it.
     pub groove: Option<groove::Answer>,
+    /// The rail with hooks below it.
+    pub hooks: Option<HookRail>,
     /// The wall cleat.
     pub cleat: Option<wall_cleat::Answer>,
     /// The shelves under their load.
@@ -155,6 +159,10 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     if let Some(strip) = &given.handle {
         strip.tell(&mut asked);
     }
+    let hooks = match &given.hooks {
+        Some(row) => row.rail(&given, &frame, &mut parts)?,
+        None => None,
+    };
     let weight_kg = checks::weight_kg(inputs, &parts)?;
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
@@ -179,6 +187,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         handle_rip: given.handle.as_ref().and_then(|strip| strip.ripped().cloned()),
         back: frame.back.clone(),
         groove: frame.groove.clone(),
+        hooks,
         cleat: frame.cleat.clone(),
         rail,
         weight_kg,

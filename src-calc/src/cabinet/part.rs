@@ -106,6 +106,8 @@ pub enum What {
         /// The door's place in the list of parts.
         on: usize,
     },
+    /// The rail for hooks, under the bottom.
+    HookRail,
     /// The cleat's strip on the cabinet.
     CabinetStrip,
     /// The cleat's strip on the wall.
@@ -146,6 +148,7 @@ impl What {
             Self::Back => "Back",
             Self::Door { .. } => "Door",
             Self::Handle { .. } => "Handle strip",
+            Self::HookRail => "Hook rail",
             Self::CabinetStrip => "Cleat on the cabinet",
             Self::WallStrip => "Cleat on the wall",
             Self::Spacer => "Spacer",

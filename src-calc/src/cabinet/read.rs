@@ -1,6 +1,7 @@
 //! From what was typed to lengths, with every problem named.
 
 use super::handles::Strip;
+use super::hooks::Row;
 use super::inputs::{Board, Doors, Edging, Inputs, SizeFrom, Stands};
 use crate::measure::{Figure, FigureKind, Length, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};
@@ -47,6 +48,8 @@ pub(super) struct Given {
     pub(super) edging: Length,
     /// None where doors have no strips for handles.
     pub(super) handle: Option<Strip>,
+    /// None where nothing hangs below.
+    pub(super) hooks: Option<Row>,
 }
 
 /// A measured length above zero, no longer than any sheet.
@@ -77,7 +80,12 @@ fn check_kerf(problems: &mut Problems, kerf: &Reading) {
 }
 
 /// A whole number, or a problem.
-fn count(problems: &mut Problems, field: &'static str, figure: &Figure, (least, most): (u32, u32)) -> Option<u32> {
+pub(super) fn count(
+    problems: &mut Problems,
+    field: &'static str,
+    figure: &Figure,
+    (least, most): (u32, u32),
+) -> Option<u32> {
     let value = problems.check(field, figure.value(FigureKind::Count))?;
     let why = "that is what one cabinet has";
     if value < f64::from(least) {
@@ -116,7 +124,7 @@ impl Inputs {
     }
 
     /// Every length that is typed, by its field.
-    fn lengths(&self) -> [(&'static str, &Reading); 36] {
+    fn lengths(&self) -> [(&'static str, &Reading); 37] {
         [
             ("width", &self.width),
             ("height", &self.height),
@@ -152,6 +160,7 @@ impl Inputs {
             ("handle.width", &self.handle.width),
             ("handle.length", &self.handle.length),
             ("handle.set_in", &self.handle.set_in),
+            ("hooks.height", &self.hooks.height),
             ("stud_pitch", &self.stud_pitch),
             ("screw_length", &self.screw_length),
         ]
@@ -213,6 +222,7 @@ impl Inputs {
         let reveal = p.zero_or_more("reveal", &self.reveal);
         let gap = p.zero_or_more("gap", &self.gap);
         let handle = self.strip(p);
+        let hooks = self.row(p);
         check_kerf(p, &self.kerf);
         p.above_zero("sheet_length", &self.sheet_length);
         p.above_zero("sheet_width", &self.sheet_width);
@@ -246,6 +256,7 @@ impl Inputs {
                 gap: gap?,
                 edging: edging?,
                 handle: handle?,
+                hooks: hooks?,
             })
         })();
         given.filter(|_| problems.is_empty()).ok_or(problems)

@@ -1,6 +1,7 @@
 mod any_text;
 mod costs;
 mod handles;
+mod hooks;
 
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};

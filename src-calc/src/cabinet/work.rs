@@ -71,6 +71,20 @@ pub enum Setup {
         /// From its lower end.
         at: Vec<Length>,
     },
+    /// Holes through the bottom for the screws of the rail with hooks.
+    HookRailHoles {
+        /// From the bottom's front edge.
+        from_front: Length,
+        /// From its left end.
+        at: Vec<Length>,
+    },
+    /// Hooks on their rail.
+    Hooks {
+        /// From the rail's lower edge.
+        up: Length,
+        /// From its left end.
+        at: Vec<Length>,
+    },
     /// Joints along an edge.
     Join {
         /// What joins it.
@@ -82,6 +96,8 @@ pub enum Setup {
     },
     /// The carcass glued or screwed together.
     Assemble,
+    /// The rail with hooks screwed on from above.
+    FixHooks,
     /// The back slid or nailed in.
     PutIn,
     /// Strips for handles screwed on from behind.
@@ -183,6 +199,10 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
         }
         steps.add(Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone() }, door.on);
     }
+    if let Some(rail) = &cabinet.hooks {
+        steps.add(Setup::HookRailHoles { from_front: rail.from_front, at: rail.screws.clone() }, rail.under);
+        steps.add(Setup::Hooks { up: rail.up, at: rail.hooks.clone() }, rail.on);
+    }
     for join in &cabinet.joins {
         let marks = &join.marks;
         let setup = Setup::Join { kind: marks.kind, marks: marks.marks.clone(), line: marks.line };
@@ -198,6 +218,9 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
         for part in [*edge, *face] {
             steps.add(Setup::Assemble, part);
         }
+    }
+    if let Some(rail) = &cabinet.hooks {
+        steps.add(Setup::FixHooks, rail.on);
     }
     for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.stock == Stock::Handle) {
         steps.add(Setup::FixHandles, at);
@@ -229,6 +252,9 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
         }
         for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
             (handle.from_edge, &handle.screws, handle.screw).hash(hasher);
+        }
+        if let Some(rail) = &cabinet.hooks {
+            (&rail.hooks, &rail.screws, rail.from_front, rail.screw).hash(hasher);
         }
         for join in &cabinet.joins {
             (&join.lines, &join.marks.marks, join.marks.line).hash(hasher);

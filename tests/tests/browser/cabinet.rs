@@ -73,6 +73,21 @@ fn strips_of_wood_open_the_doors() -> Outcome {
     })
 }
 
+#[test]
+fn hooks_hang_below_what_hangs() -> Outcome {
+    play("cabinet-hooks", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.type_into("cabinet-hooks-count", "4").await?;
+        says(shell, ".parts table", "1 × Hook rail").await?;
+        shell.press("[data-fold=holes] > summary").await?;
+        // 800.8 in four shares of 200.2, a hook in the middle of each.
+        says(shell, ".hole-tables", "100; 300.5; 500.5; 700.5 mm").await?;
+        shell.type_into("cabinet-hooks-height", "30").await?;
+        says(shell, "#cabinet-hooks-height-note", "At least 40 mm").await?;
+        shell.keep_picture("cabinet-hooks").await
+    })
+}
+
 const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
 #[test]
 fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {

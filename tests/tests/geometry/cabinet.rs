@@ -1,7 +1,7 @@
 //! Random cabinets put together as solids of the `parry3d` library: what overlaps, what lies in which groove, what the
 //! doors cover, what the shelves lie on. Only the places of the parts are used, none of the cabinet's arithmetic.
 
-use super::cabinet_handles::{handles_fit, with_handles};
+use super::cabinet_outside::{outside_fits, with_outside};
 use parry3d_f64::bounding_volume::{Aabb, BoundingVolume};
 use parry3d_f64::math::{Pose, Vector};
 use parry3d_f64::query::intersection_test;
@@ -353,7 +353,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 3000, max_global_rejects: 3000, ..ProptestConfig::default() })]
 
     #[test]
-    fn a_cabinet_goes_together_as_it_says(inputs in with_handles()) {
+    fn a_cabinet_goes_together_as_it_says(inputs in with_outside()) {
         // What cannot be built is refused with a reason; at most half of what is drawn may be.
         let Ok(cabinet) = solve(&inputs) else { return Err(TestCaseError::reject("cannot be built")) };
         nothing_overlaps(&cabinet)?;
@@ -362,7 +362,7 @@ proptest! {
         doors_cover(&inputs, &cabinet)?;
         holes_meet(&cabinet)?;
         joints_meet(&cabinet)?;
-        handles_fit(&inputs, &cabinet)?;
+        outside_fits(&inputs, &cabinet)?;
     }
 }
 

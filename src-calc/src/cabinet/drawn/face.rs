@@ -154,6 +154,24 @@ fn handle_screws(door: &Door, map: &Map, drawing: &mut Drawing, hinged: Hand) {
     }
 }
 
+/// Hooks on their rail, and its screws through the bottom.
+fn hooks(cabinet: &Cabinet, on: usize, map: &Map, drawing: &mut Drawing) {
+    let Some(rail) = &cabinet.hooks else { return };
+    let Some(part) = cabinet.parts.get(on) else { return };
+    let left = part.place.from[0].as_mm();
+    let mut circle = |layer: Layer, place: [f64; 3]| {
+        drawing.shapes.push(Shape::Circle { layer, centre: map.point(place), radius: SCREW_HOLE_MM / 2.0 });
+    };
+    if on == rail.on {
+        let up = part.place.from[2].as_mm() + rail.up.as_mm();
+        rail.hooks.iter().for_each(|hook| circle(Layer::Mark, [left + hook.as_mm(), 0.0, up]));
+    }
+    if on == rail.under {
+        let y = cabinet.depth.as_mm() - rail.from_front.as_mm();
+        rail.screws.iter().for_each(|screw| circle(Layer::Hole, [left + screw.as_mm(), y, 0.0]));
+    }
+}
+
 /// The line of a joint on a face, and its marks across it.
 fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
     let Some(part) = cabinet.parts.get(on) else { return };
@@ -206,6 +224,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
         cups(door, &map, &mut drawing, hinged);
         handle_screws(door, &map, &mut drawing, hinged);
     }
+    hooks(cabinet, on, &map, &mut drawing);
     for join in &cabinet.joins {
         joined(cabinet, join, on, face, &map, &mut drawing);
     }

@@ -52,15 +52,20 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         let [from, to] = [door.place.from, door.place.to].map(|corner| [mm(corner[0]), mm(corner[2])]);
         drawing.shapes.push(Shape::rect(Layer::Hidden, from, to));
     }
-    let low = -base;
+    let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [width, low], rows.at(1), cabinet.width));
     for (from, to) in &cabinet.bays {
         drawing.dimensions.push(Dimension::new([mm(*from), low], [mm(*to), low], rows.at(0), to.minus(*from)?));
     }
     let over_all = cabinet.height.plus(cabinet.base)?;
-    drawing.dimensions.push(Dimension::new([0.0, low], [0.0, height], rows.at(1), over_all));
+    drawing.dimensions.push(Dimension::new([0.0, -base], [0.0, height], rows.at(1), over_all));
     heights(cabinet, &rows, &mut drawing)?;
     Ok(drawing)
+}
+
+/// Where the lowest part ends, or the legs that are no parts.
+fn lowest(cabinet: &Cabinet, base: f64) -> f64 {
+    cabinet.parts.iter().map(|part| along(part, Axis::Up).0).fold(-base, f64::min)
 }
 
 /// Running heights of the first bay's boards on its left: clear heights from board to board.
@@ -99,7 +104,7 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
             None => rect(part, Layer::Cut, Axis::Deep, Axis::Up, false),
         });
     }
-    let low = -base;
+    let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [depth, low], rows.at(1), cabinet.depth));
     let shelf = cabinet
         .parts

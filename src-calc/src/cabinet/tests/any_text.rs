@@ -84,6 +84,9 @@ prop_compose! {
             Inputs { size_from, corners, back, stands, doors, lie, edging, joint, past_bottom, ..Inputs::default() };
         inputs.handle.pull = pull;
         if own {
+            inputs.hooks.count = "5".into();
+        }
+        if own {
             inputs.door.material = crate::stock::materials::Choice::Own;
             inputs.shelf.material = crate::stock::materials::Choice::Own;
         }

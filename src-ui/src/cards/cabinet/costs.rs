@@ -22,6 +22,7 @@ fn name(what: Priced, inputs: &Inputs) -> AttrValue {
         Priced::Leg => say("cabinet-leg"),
         Priced::Handle => say("cabinet-part-handle"),
         Priced::Screw => say("cabinet-cost-screws"),
+        Priced::Hook => say("cabinet-hook"),
     }
 }
 
@@ -154,7 +155,12 @@ pub(super) fn fields(fields: &Fields<Cabinet>) -> Html {
             }
             if has(Priced::Handle) {
                 { fields.figure("cabinet-prices-handle", "", |inputs| &mut inputs.prices.handle) }
+            }
+            if has(Priced::Screw) {
                 { fields.figure("cabinet-prices-screw", "", |inputs| &mut inputs.prices.screw) }
+            }
+            if has(Priced::Hook) {
+                { fields.figure("cabinet-prices-hook", "", |inputs| &mut inputs.prices.hook) }
             }
         </>
     }

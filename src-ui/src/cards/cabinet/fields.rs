@@ -202,6 +202,11 @@ fn stands(fields: &Fields<Cabinet>) -> Html {
                 { fields.figure("cabinet-screws", "", |inputs| &mut inputs.screws) }
                 { fields.length("cabinet-screw-length", |inputs| &mut inputs.screw_length) }
                 { fields.length("cabinet-stud-pitch", |inputs| &mut inputs.stud_pitch) }
+                { fields.figure("cabinet-hooks-count", "", |inputs| &mut inputs.hooks.count) }
+                if !inputs.hooks.count.is_blank() {
+                    { fields.length("cabinet-hooks-height", |inputs| &mut inputs.hooks.height) }
+                    { fields.figure("cabinet-hooks-load", "kg", |inputs| &mut inputs.hooks.load) }
+                }
             } else {
                 { fields.length("cabinet-base", |inputs| &mut inputs.base) }
             }

@@ -145,6 +145,7 @@ fn fitting(what: Fitting, show: Show) -> AttrValue {
         Fitting::RailSocket => say("cabinet-rail-socket"),
         Fitting::Rail { length } => say_with("cabinet-rail-tube", [("length", show.on_drawing(length).into())]),
         Fitting::Leg => say("cabinet-leg"),
+        Fitting::Hook => say("cabinet-hook"),
         Fitting::Screw { length } => say_with("cabinet-screw", [("length", show.on_drawing(length).into())]),
     }
 }

@@ -23,6 +23,7 @@ pub(super) fn name(what: What) -> AttrValue {
         What::Door { hinged: Hand::Left, .. } => say("cabinet-part-door-left"),
         What::Door { hinged: Hand::Right, .. } => say("cabinet-part-door-right"),
         What::Handle { .. } => say("cabinet-part-handle"),
+        What::HookRail => say("cabinet-part-hook-rail"),
         What::CabinetStrip => say("cabinet-part-cabinet-strip"),
         What::WallStrip => say("cabinet-part-wall-strip"),
         What::Spacer => say("cabinet-part-spacer"),
@@ -207,6 +208,24 @@ fn handle_table(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
+/// Hooks on their rail, and its screws through the bottom.
+fn hook_table(cabinet: &Cabinet, show: Show) -> Html {
+    let Some(rail) = &cabinet.hooks else { return Html::default() };
+    let screws = [("front", show.on_drawing(rail.from_front).into())];
+    let row = |label: AttrValue, at: &[Length]| {
+        html! { <tr><th scope="row">{ label }</th><td>{ listed(at.iter().copied(), show) }</td></tr> }
+    };
+    html! {
+        <table>
+            <caption>{ say("cabinet-part-hook-rail") }</caption>
+            <tbody>
+                { row(say_with("cabinet-hooks-at", [("up", show.on_drawing(rail.up).into())]), &rail.hooks) }
+                { row(say_with("cabinet-hooks-screws", screws), &rail.screws) }
+            </tbody>
+        </table>
+    }
+}
+
 /// Running measurements, part by part: rows, joints, cups.
 pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
     html! {
@@ -216,6 +235,7 @@ pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
                 { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
                 { cup_table(cabinet, show) }
                 { handle_table(cabinet, show) }
+                { hook_table(cabinet, show) }
                 { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
             </div>
         </Fold>

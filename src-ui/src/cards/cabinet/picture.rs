@@ -56,10 +56,10 @@ fn section(cabinet: &Cabinet, x: impl Fn(f64) -> f64, y: impl Fn(f64) -> f64) ->
 /// Both views side by side, with the sizes over all.
 pub(super) fn picture(cabinet: &Cabinet, show: Show) -> Html {
     let (width, height, depth) = (cabinet.width.as_mm(), cabinet.height.as_mm(), cabinet.depth.as_mm());
-    let base = cabinet.base.as_mm();
     let least = |axis: Axis| cabinet.parts.iter().map(|part| along(part, axis).0).fold(0.0, f64::min);
     let most = |axis: Axis| cabinet.parts.iter().map(|part| along(part, axis).1).fold(0.0, f64::max);
     let (rear, fore) = (least(Axis::Deep), most(Axis::Deep).max(depth));
+    let base = -least(Axis::Up).min(-cabinet.base.as_mm());
     let gap = 0.12 * width.max(depth);
     let place = Place { x: 30.0, y: 8.0, width: 322.0, height: 190.0 };
     let scale = Scale::fit(width + gap + fore - rear, height + base, place);

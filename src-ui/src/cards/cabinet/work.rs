@@ -45,6 +45,13 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             let values = [("edge", at(*from_edge).into()), ("at", listed(screws).into())];
             say_with("cabinet-do-handle-holes", values)
         }
+        Setup::HookRailHoles { from_front, at: screws } => {
+            let values = [("front", at(*from_front).into()), ("at", listed(screws).into())];
+            say_with("cabinet-do-hook-rail-holes", values)
+        }
+        Setup::Hooks { up, at: hooks } => {
+            say_with("cabinet-do-hooks", [("up", at(*up).into()), ("at", listed(hooks).into())])
+        }
         Setup::Edge => say("cabinet-do-edge"),
         Setup::Row { from_front, first, deep } => {
             let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
@@ -62,6 +69,7 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         }
         Setup::Assemble => say("cabinet-do-assemble"),
         Setup::PutIn => say("cabinet-do-put-in"),
+        Setup::FixHooks => say("cabinet-do-fix-hooks"),
         Setup::FixHandles => say("cabinet-do-fix-handles"),
         Setup::HangDoors => say("cabinet-do-hang-doors"),
         Setup::HangUp => say("cabinet-do-hang-up"),

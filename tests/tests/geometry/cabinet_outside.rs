@@ -1,5 +1,5 @@
-//! Strips by which the doors of random cabinets are opened: each in front of its own door, clear of the other, its screws
-//! through both. Only the places of the parts are used.
+//! What random cabinets have outside. Strips by which doors are opened: each in front of its own door, clear of the other,
+//! its screws through both. Hooks on a rail under the bottom. Only the places of the parts are used.
 
 use super::cabinet::{bounds, cabinet};
 use proptest::prelude::*;
@@ -11,15 +11,19 @@ use scantling::measure::{AngleReading, Length, Reading};
 const TOUCH: f64 = 1e-6;
 
 prop_compose! {
-    /// Random cabinets, three in four with strips on their doors.
-    pub(super) fn with_handles()(
+    /// Random cabinets, three in four with strips on their doors, eight in nine of those that hang with hooks.
+    pub(super) fn with_outside()(
         mut inputs in cabinet(),
         pull in prop::bool::weighted(0.75),
         (thickness, width, set_in) in (150..300_u32, 300..700_u32, 0..150_u32),
         length in prop::option::of(600..2500_u32),
         bevel in select(vec!["", "20", "30"]),
         at in select(At::ALL),
+        hooks in 0..9_u32,
     ) -> Inputs {
+        if hooks > 0 {
+            inputs.hooks.count = hooks.to_string().as_str().into();
+        }
         let tenths = |tenths: u32| Reading::mm(&format!("{}.{}", tenths / 10, tenths % 10));
         let handle = &mut inputs.handle;
         handle.pull = if pull { Pull::Strip } else { Pull::None };
@@ -31,7 +35,27 @@ prop_compose! {
     }
 }
 
-pub(super) fn handles_fit(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
+/// The rail touches the bottom from below and its screws go down into the middle of it; hooks are as far from each other
+/// as twice from either end.
+fn hooks_fit(cabinet: &Cabinet) -> Result<(), TestCaseError> {
+    let Some(rail) = &cabinet.hooks else { return Ok(()) };
+    let (strip, bottom) = (bounds(&cabinet.parts[rail.on].place), bounds(&cabinet.parts[rail.under].place));
+    prop_assert!((strip.maxs.z - bottom.mins.z).abs() < TOUCH, "{strip:?} does not touch {bottom:?}");
+    prop_assert!((cabinet.depth.as_mm() - rail.from_front.as_mm() - strip.center().y).abs() < TOUCH);
+    prop_assert!(bottom.mins.y - TOUCH <= strip.mins.y && strip.maxs.y <= bottom.maxs.y + TOUCH);
+    for screw in rail.screws.iter().map(|at| bottom.mins.x + at.as_mm()) {
+        prop_assert!(strip.mins.x + 10.0 < screw && screw < strip.maxs.x - 10.0, "a screw at {screw} in {strip:?}");
+    }
+    prop_assert!(rail.screw.as_mm() < bottom.extents().z + strip.extents().z);
+    let at: Vec<f64> = rail.hooks.iter().map(|at| strip.mins.x + at.as_mm()).collect();
+    let ends = [at[0] - strip.mins.x, strip.maxs.x - at[at.len() - 1]];
+    prop_assert!((ends[0] - ends[1]).abs() < TOUCH, "{ends:?}");
+    prop_assert!(at.windows(2).all(|pair| (pair[1] - pair[0] - 2.0 * ends[0]).abs() < TOUCH), "{at:?}");
+    Ok(())
+}
+
+pub(super) fn outside_fits(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
+    hooks_fit(cabinet)?;
     let mm = |reading: &Reading| reading.length().unwrap().as_mm();
     let mut strips = Vec::new();
     for door in &cabinet.doors {
@@ -81,21 +105,24 @@ pub(super) fn handles_fit(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), Test
 fn a_handle_put_on_wrongly_is_seen() {
     let mut inputs = Inputs::default();
     inputs.handle.pull = Pull::Strip;
+    inputs.hooks.count = "3".into();
     let good = solve(&inputs).unwrap();
-    assert!(handles_fit(&inputs, &good).is_ok());
+    assert!(outside_fits(&inputs, &good).is_ok());
     let wrong = |change: fn(&mut Cabinet, usize)| {
         let mut cabinet = good.clone();
         let on = cabinet.doors[0].handle.as_ref().unwrap().on;
         change(&mut cabinet, on);
-        handles_fit(&inputs, &cabinet).is_err()
+        outside_fits(&inputs, &cabinet).is_err()
     };
     let ten = Length::mm(10, 1).unwrap();
     assert!(wrong(|cabinet, on| cabinet.parts[on].place.from[1] = Length::ZERO));
     assert!(wrong(|cabinet, on| cabinet.parts[on].place.to[0] = cabinet.doors[0].place.from[0]));
     assert!(wrong(|cabinet, _| cabinet.doors[0].handle.as_mut().unwrap().screw = Length::mm(40, 1).unwrap()));
     assert!(wrong(|cabinet, _| cabinet.doors[0].handle.as_mut().unwrap().screws[0] = Length::ZERO));
+    assert!(wrong(|cabinet, _| cabinet.hooks.as_mut().unwrap().hooks[0] = Length::ZERO));
+    assert!(wrong(|cabinet, _| cabinet.hooks.as_mut().unwrap().from_front = Length::ZERO));
     let mut wide = good.clone();
     let on = wide.doors[0].handle.as_ref().unwrap().on;
     wide.parts[on].place.to[0] = wide.parts[on].place.to[0].plus(ten).unwrap();
-    assert!(handles_fit(&inputs, &wide).is_err());
+    assert!(outside_fits(&inputs, &wide).is_err());
 }
