@@ -1,5 +1,6 @@
 //! What the search is after: first fewer or cheaper sheets, then a larger offcut, then fewer settings of the fence.
 
+use super::chance::{draw, shuffle};
 use super::hunt::{Hunt, Open};
 use super::lay::Hand;
 use super::slicing::{PART, Tree};
@@ -176,9 +177,9 @@ impl Hunt {
         let ruins = 1 + usize::from(self.rng.u8(0..10) < 6) + usize::from(self.rng.u8(0..10) < 2);
         let whole = self.task.boards.len() > 1 && self.rng.u8(0..16) == 0;
         for _ in 0..ruins.min(self.sheets.len()) {
-            let mut at = self.rng.usize(0..self.sheets.len());
+            let mut at = draw(&mut self.rng, 0..self.sheets.len());
             if self.rng.bool() {
-                let other = self.rng.usize(0..self.sheets.len());
+                let other = draw(&mut self.rng, 0..self.sheets.len());
                 if self.sheets[other].tree.used < self.sheets[at].tree.used {
                     at = other;
                 }
@@ -194,7 +195,7 @@ impl Hunt {
         }
         self.still_left.clear();
         if self.left.len() > MOST_LEFT {
-            self.rng.shuffle(&mut self.left);
+            shuffle(&mut self.rng, &mut self.left);
             self.still_left.extend(self.left.iter().skip(MOST_LEFT));
         }
         self.pool.extend(self.left.iter().take(MOST_LEFT).map(|item| (0, *item)));

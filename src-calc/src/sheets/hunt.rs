@@ -1,6 +1,7 @@
 //! The search for one task: ruin some of a layout, lay it again, keep what is better.
 
 use super::bound;
+use super::chance::draw;
 use super::fits::{Fits, Weights};
 use super::goal::Goal;
 use super::lay::Hand;
@@ -231,7 +232,7 @@ impl Hunt {
             0 if count <= most => self.gone.fill(true),
             1 => {
                 for _ in 0..4 {
-                    let from = self.rng.usize(0..nodes);
+                    let from = draw(&mut self.rng, 0..nodes);
                     let to = usize::from(tree.nodes[from].end);
                     if to - from <= 2 * most {
                         self.gone[from..to].fill(true);
@@ -240,9 +241,9 @@ impl Hunt {
                 }
             }
             _ => {
-                let few = self.rng.usize(1..=most.min(count));
+                let few = draw(&mut self.rng, 1..most.min(count) + 1);
                 for gone in &mut self.gone {
-                    *gone = self.rng.usize(0..count) < few;
+                    *gone = draw(&mut self.rng, 0..count) < few;
                 }
             }
         }

@@ -1,5 +1,6 @@
 //! Laying a piece: on a sheet that is begun, on a new one, or now and then anywhere.
 
+use super::chance::draw;
 use super::hunt::{Hunt, Open};
 use super::slicing::{NONE, Node, Tree, place};
 
@@ -18,7 +19,7 @@ pub(super) enum Hand {
 impl Hunt {
     /// Any place that has room on some sheet, be it a poor one: what looks poor may be just what the next part needs.
     fn place_anywhere(&mut self, item: u32) -> Option<(usize, u16, bool)> {
-        let at = self.rng.usize(0..self.sheets.len().max(1));
+        let at = draw(&mut self.rng, 0..self.sheets.len().max(1));
         self.sheets.get(at).filter(|open| !open.tree.is_empty())?;
         self.any_slot(at, item)
     }

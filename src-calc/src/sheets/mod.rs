@@ -42,6 +42,7 @@
 
 mod bound;
 mod carve;
+mod chance;
 mod fits;
 mod goal;
 mod graft;
