@@ -8,11 +8,13 @@
 //! - [`sheets`]: laying parts on sheets, and the order of cuts.
 //! - [`drawing`]: shapes and dimensions in millimetres, as SVG and DXF.
 //! - [`cards`]: one calculation a file, all of the same shape.
+//! - [`as_text`]: inputs as the text in which they are kept, and back.
 //! - [`cabinet`]: a whole cabinet, put together from what the cards say.
 //! - [`job`]: a cabinet under a name, as it is kept and passed on.
 //!
 //! Pure functions: nothing here reads a clock, a setting or a file, and nothing panics on any input.
 
+pub mod as_text;
 pub mod cabinet;
 pub mod cards;
 pub mod caution;

@@ -14,6 +14,7 @@ use crate::widgets::job_list::JobList;
 use crate::widgets::number_pad::number_pad;
 use crate::widgets::tape_list::TapeList;
 use crate::words::say;
+use scantling::as_text;
 use std::cell::Cell;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -140,7 +141,7 @@ fn use_settings(kept: &Kept, ontrouble: &Callback<StoreError>) -> SettingsHandle
     let settings = {
         let kept = kept.clone();
         use_reducer(move || -> Settings {
-            kept.get(SETTINGS).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
+            kept.get(SETTINGS).and_then(|text| as_text::read(&text)).unwrap_or_default()
         })
     };
     let (kept, ontrouble, first) = (kept.clone(), ontrouble.clone(), use_mut_ref(|| true));
@@ -157,7 +158,7 @@ fn use_settings(kept: &Kept, ontrouble: &Callback<StoreError>) -> SettingsHandle
         if first.replace(false) {
             return;
         }
-        if let Ok(text) = serde_json::to_string(settings) {
+        if let Some(text) = as_text::write(settings) {
             let soon = kept.keep(SETTINGS, text);
             wasm_bindgen_futures::spawn_local(async move {
                 if let Err(error) = soon.await {

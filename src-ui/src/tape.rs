@@ -1,6 +1,7 @@
 //! The tape: the last answers as lengths, to be put into any field. No browser in here, so it is tested on the host.
 
 use crate::store::{Kept, StoreError};
+use scantling::as_text;
 use scantling::measure::Length;
 use serde::{Deserialize, Serialize};
 use yew::Callback;
@@ -32,12 +33,12 @@ pub struct Tape(pub Vec<Entry>);
 impl Tape {
     /// As it was kept; empty where it cannot be read.
     pub fn of(kept: &Kept) -> Self {
-        kept.get(KEY).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
+        kept.get(KEY).and_then(|text| as_text::read(&text)).unwrap_or_default()
     }
 
     /// Keeps it.
     pub fn keep(&self, kept: &Kept, ontrouble: &Callback<StoreError>) {
-        let Ok(text) = serde_json::to_string(self) else { return };
+        let Some(text) = as_text::write(self) else { return };
         let (soon, ontrouble) = (kept.keep(KEY, text), ontrouble.clone());
         wasm_bindgen_futures::spawn_local(async move {
             if let Err(error) = soon.await {
@@ -130,8 +131,8 @@ mod tests {
         let mm = |value| Length::mm(value, 3).unwrap();
         tape.record("back-panel", vec![("width".to_owned(), mm(100)), ("height".to_owned(), mm(50))]);
         assert_eq!(values(&tape), ["back-panel width 33 1/3 mm", "back-panel height 16 2/3 mm"]);
-        let text = serde_json::to_string(&tape).unwrap();
-        assert_eq!(serde_json::from_str::<Tape>(&text).unwrap(), tape);
+        let text = as_text::write(&tape).unwrap();
+        assert_eq!(as_text::read::<Tape>(&text).unwrap(), tape);
         tape.drop_at(0);
         tape.drop_at(7);
         assert_eq!(values(&tape), ["back-panel height 16 2/3 mm"]);

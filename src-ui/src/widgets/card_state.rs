@@ -9,6 +9,7 @@ use super::searching::{Seek, Seeker, Sought};
 use crate::cards::CardView;
 use crate::settings::Settings;
 use crate::show::Show;
+use scantling::as_text;
 use scantling::caution::Caution;
 use scantling::problem::Problems;
 use scantling::working::Working;
@@ -185,7 +186,7 @@ impl<C: CardView> Held for Of<C> {
     }
 
     fn text(&self) -> Option<String> {
-        serde_json::to_string(&self.inputs).ok()
+        as_text::write(&self.inputs)
     }
 }
 
@@ -216,7 +217,7 @@ impl<C: CardView> Seek for SeekOf<C> {
 
 /// A card from its inputs as they were kept; its start where none are, or where they cannot be read.
 pub fn open<C: CardView>(kept: Option<&str>, settings: &Settings) -> Rc<dyn Held> {
-    let inputs = kept.and_then(|text| serde_json::from_str(text).ok()).unwrap_or_else(|| C::start(settings));
+    let inputs = kept.and_then(as_text::read).unwrap_or_else(|| C::start(settings));
     Of::<C>::solve(inputs, None, settings)
 }
 

@@ -1,6 +1,7 @@
 //! What a person gives for a layout.
 
 use super::found::Found;
+use crate::as_text;
 use crate::measure::{Figure, Length, Reading};
 use crate::sheets::{Cuts, SheetGrain};
 use serde::{Deserialize, Deserializer, Serialize};
@@ -70,7 +71,7 @@ pub struct Inputs {
 /// A layout that cannot be read is looked for again; what was typed beside it stays.
 fn found<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Found>, D::Error> {
     let value = serde_json::Value::deserialize(deserializer)?;
-    Ok(serde_json::from_value(value).ok())
+    Ok(as_text::fit(&value))
 }
 
 /// The plywood of a potting-shed cupboard with two doors; the price is made up.
