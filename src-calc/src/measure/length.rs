@@ -1,8 +1,12 @@
 //! A length, exact.
 
+use super::ratio::not_zero;
 use super::{LengthError, Ratio, Reading, Style, Unit};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de::Error as _};
+use std::cmp::Ordering;
 use std::fmt;
+use std::hash::{Hash, Hasher};
+use std::num::NonZeroU64;
 
 /// The greatest numerator and denominator of a length in millimetres, in lowest terms: 2⁵⁴.
 ///
@@ -12,8 +16,11 @@ const LIMIT: u64 = 1 << 54;
 
 /// A signed, exact length.
 ///
-/// Held as a fraction of a millimetre. An inch is exactly 127/5 mm, so both systems mix without drift, and three
-/// thirds of an inch make an inch. The one way in from a float is [`Length::from_estimate_mm`].
+/// Held as a fraction of a millimetre, in lowest terms. An inch is exactly 127/5 mm, so both systems mix without drift,
+/// and three thirds of an inch make an inch. The one way in from a float is [`Length::from_estimate_mm`].
+///
+/// Nothing is copied more often, so it takes two words and no more, as does an `Option` of it: the page is a twentieth
+/// smaller than with a `fraction`, which can be infinite or "not a number" besides.
 ///
 /// `Display` is exact text in millimetres that reads back to the same length; serde uses the same text.
 ///
@@ -25,12 +32,15 @@ const LIMIT: u64 = 1 << 54;
 /// assert_eq!(Length::inches(5, 8)?.to_string(), "15.875 mm");
 /// # Ok::<(), LengthError>(())
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Length(Ratio);
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Length {
+    numerator: i64,
+    denominator: NonZeroU64,
+}
 
 impl Length {
     /// No length.
-    pub const ZERO: Self = Self(Ratio::ZERO);
+    pub const ZERO: Self = Self::small_mm(0, 1);
 
     /// `numerator / denominator` millimetres.
     ///
@@ -63,13 +73,14 @@ impl Length {
         } else if mm.numerator() > LIMIT {
             Err(LengthError::TooLong)
         } else {
-            Ok(Self(mm))
+            let length = Self::small_mm(mm.numerator(), mm.denominator());
+            Ok(if mm.is_negative() { length.negated() } else { length })
         }
     }
 
-    /// So many millimetres, in lowest terms far below the limit.
+    /// So many millimetres, in lowest terms within the limit.
     pub(super) const fn small_mm(numerator: u64, denominator: u64) -> Self {
-        Self(Ratio::raw(false, numerator, denominator))
+        Self { numerator: numerator.cast_signed(), denominator: not_zero(denominator) }
     }
 
     /// The one door from an estimate in millimetres into lengths: rounded to a nanometre.
@@ -95,7 +106,7 @@ impl Length {
     /// # Errors
     /// [`LengthError::TooLong`] or [`LengthError::TooFine`] when it cannot be held.
     pub fn plus(self, other: Self) -> Result<Self, LengthError> {
-        Self::from_mm(self.0.plus(other.0)?)
+        Self::from_mm(self.in_mm().plus(other.in_mm())?)
     }
 
     /// The difference.
@@ -103,7 +114,7 @@ impl Length {
     /// # Errors
     /// As [`Length::plus`].
     pub fn minus(self, other: Self) -> Result<Self, LengthError> {
-        Self::from_mm(self.0.minus(other.0)?)
+        Self::from_mm(self.in_mm().minus(other.in_mm())?)
     }
 
     /// `numerator / denominator` times this.
@@ -111,7 +122,7 @@ impl Length {
     /// # Errors
     /// As [`Length::plus`], and [`LengthError::DividedByZero`].
     pub fn times(self, numerator: i64, denominator: u64) -> Result<Self, LengthError> {
-        Self::from_mm(self.0.times(Ratio::new(numerator, denominator)?)?)
+        Self::from_mm(self.in_mm().times(Ratio::new(numerator, denominator)?)?)
     }
 
     /// How many times the other goes into this, exactly.
@@ -119,7 +130,7 @@ impl Length {
     /// # Errors
     /// As [`Length::plus`], and [`LengthError::DividedByZero`].
     pub fn ratio(self, other: Self) -> Result<Ratio, LengthError> {
-        self.0.over(other.0)
+        self.in_mm().over(other.in_mm())
     }
 
     /// How many whole times the other goes into this; rounded down, also below zero.
@@ -133,45 +144,63 @@ impl Length {
 
     /// Millimetres, exactly.
     pub const fn in_mm(self) -> Ratio {
-        self.0
+        Ratio::raw(self.numerator < 0, self.numerator.unsigned_abs(), self.denominator.get())
     }
 
     /// Millimetres as a float, for estimates and pictures.
     pub fn as_mm(self) -> f64 {
-        self.0.as_f64()
+        self.in_mm().as_f64()
     }
 
     /// Inches as a float, for estimates and pictures.
     #[expect(clippy::float_arithmetic, reason = "the way out of the exact world")]
     pub fn as_inches(self) -> f64 {
-        self.0.as_f64() / 25.4
+        self.in_mm().as_f64() / 25.4
     }
 
     /// Whether it is more than zero.
     pub fn is_positive(self) -> bool {
-        !self.0.is_zero() && !self.0.is_negative()
+        self.numerator > 0
     }
 
     /// Whether it is less than zero.
     pub fn is_negative(self) -> bool {
-        self.0.is_negative()
+        self.numerator < 0
     }
 
     /// Whether it is zero.
     pub fn is_zero(self) -> bool {
-        self.0.is_zero()
+        self.numerator == 0
     }
 
     /// Without its sign.
     #[must_use]
     pub fn abs(self) -> Self {
-        Self(self.0.abs())
+        Self { numerator: self.numerator.abs(), ..self }
     }
 
     /// The same with the other sign.
     #[must_use]
     pub fn negated(self) -> Self {
-        Self(self.0.negated())
+        Self { numerator: -self.numerator, ..self }
+    }
+}
+
+impl PartialOrd for Length {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Length {
+    fn cmp(&self, other: &Self) -> Ordering {
+        self.in_mm().cmp(&other.in_mm())
+    }
+}
+
+impl Hash for Length {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        self.in_mm().hash(state);
     }
 }
 

@@ -2,23 +2,31 @@
 
 use super::LengthError;
 use fraction::{GenericFraction, Sign};
+use std::cmp::Ordering;
+use std::hash::{Hash, Hasher};
+use std::num::NonZeroU64;
 
 /// An exact, signed, plain number: how many times one length goes into another, or the number before a unit.
 ///
-/// Invariant: in lowest terms, never infinite, never "not a number", never minus zero (the `fraction` type can be all
-/// of them). Arithmetic is checked: what cannot be held is an error, in release builds too.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Ratio(GenericFraction<u64>);
+/// Invariant: in lowest terms, never minus zero. Its terms are held by themselves and not in a `fraction`, which can
+/// also be infinite or "not a number": what is copied at every step stays plain. Arithmetic is checked: what cannot be
+/// held is an error, in release builds too.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ratio {
+    negative: bool,
+    numerator: u64,
+    denominator: NonZeroU64,
+}
 
 impl Ratio {
     /// Nothing.
-    pub const ZERO: Self = Self(GenericFraction::new_raw_signed(Sign::Plus, 0, 1));
+    pub const ZERO: Self = Self::whole(0);
     /// One.
     pub const ONE: Self = Self::whole(1);
 
     /// A whole number.
     pub const fn whole(value: u64) -> Self {
-        Self(GenericFraction::new_raw_signed(Sign::Plus, value, 1))
+        Self::raw(false, value, 1)
     }
 
     /// The number `numerator / denominator`.
@@ -40,23 +48,27 @@ impl Ratio {
 
     /// Takes terms that are lowest already; a zero loses its sign.
     pub(super) const fn raw(negative: bool, numerator: u64, denominator: u64) -> Self {
-        let sign = if negative && numerator != 0 { Sign::Minus } else { Sign::Plus };
-        Self(GenericFraction::new_raw_signed(sign, numerator, denominator))
+        Self { negative: negative && numerator != 0, numerator, denominator: not_zero(denominator) }
+    }
+
+    fn fraction(self) -> GenericFraction<u64> {
+        let sign = if self.negative { Sign::Minus } else { Sign::Plus };
+        GenericFraction::new_raw_signed(sign, self.numerator, self.denominator.get())
     }
 
     /// The numerator in lowest terms, without its sign.
-    pub fn numerator(self) -> u64 {
-        self.0.numer().copied().unwrap_or(0)
+    pub const fn numerator(self) -> u64 {
+        self.numerator
     }
 
     /// The denominator in lowest terms; never zero.
-    pub fn denominator(self) -> u64 {
-        self.0.denom().copied().unwrap_or(1)
+    pub const fn denominator(self) -> u64 {
+        self.denominator.get()
     }
 
     /// Whether it is less than zero.
-    pub fn is_negative(self) -> bool {
-        self.0.sign() == Some(Sign::Minus)
+    pub const fn is_negative(self) -> bool {
+        self.negative
     }
 
     /// Whether it is zero.
@@ -174,6 +186,32 @@ impl Ratio {
     pub fn as_f64(self) -> f64 {
         let magnitude = self.numerator() as f64 / self.denominator() as f64;
         if self.is_negative() { -magnitude } else { magnitude }
+    }
+}
+
+impl PartialOrd for Ratio {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Ratio {
+    fn cmp(&self, other: &Self) -> Ordering {
+        self.fraction().cmp(&other.fraction())
+    }
+}
+
+impl Hash for Ratio {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        self.fraction().hash(state);
+    }
+}
+
+/// A denominator, which is never zero.
+pub(super) const fn not_zero(denominator: u64) -> NonZeroU64 {
+    match NonZeroU64::new(denominator) {
+        Some(denominator) => denominator,
+        None => NonZeroU64::MIN,
     }
 }
 
