@@ -22,6 +22,8 @@ pub(crate) enum Halt {
     NotMade { what: String, made: String },
     #[error("wasm-bindgen could not make the JavaScript glue: {0:#}.")]
     Glue(Box<dyn std::error::Error + Send + Sync>),
+    #[error("The program's functions could not be put in order: {0}.")]
+    Order(#[from] wasm_encoder::reencode::Error),
     #[error("Port {port} of this machine cannot be used: {source}. Another one is taken with --port.")]
     Port { port: u16, source: io::Error },
     #[error("{name} has “</” in it, which would end the script or the style that it stands in.")]

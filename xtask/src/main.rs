@@ -11,6 +11,7 @@ mod halt;
 mod icons;
 mod need;
 mod npm;
+mod packing;
 mod portable;
 mod precache;
 mod prepared;

@@ -1,7 +1,7 @@
 //! `cargo xtask build`: the web app in one folder, and the same pages for the native window.
 
 use crate::halt::{AtFile, Halt};
-use crate::{call, compiler, css, portable, precache, terse, tree};
+use crate::{call, compiler, css, packing, portable, precache, terse, tree};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
 use std::io::Write;
@@ -90,9 +90,8 @@ fn files(module: &Path) -> Result<Vec<(String, Vec<u8>)>, Halt> {
         files.push((name.to_owned(), read_static(name)?.into_bytes()));
     }
     let from_folder = |folder: &Path, name: &str| fs::read(folder.join(name)).at("read", folder.join(name));
-    for name in ["scantling.js", WASM] {
-        files.push((name.to_owned(), from_folder(&glue, name)?));
-    }
+    files.push(("scantling.js".to_owned(), from_folder(&glue, "scantling.js")?));
+    files.push((WASM.to_owned(), packing::packed_well(&from_folder(&glue, WASM)?)?));
     for (name, as_name) in ICONS {
         files.push((as_name.to_owned(), from_folder(&root.join("icons"), name)?));
     }
