@@ -1,7 +1,8 @@
 //! Turns the Fluent files in `locales/` into a table, so that the page carries words and no reader for them.
 //!
 //! What is read is what our words use: text, values (`{ $name }`) and plurals (`{ $count -> [one] … *[other] … }`).
-//! Anything else stops the build with a sentence.
+//! Anything else stops the build with a sentence. In the table a value is `{name}`, and a plural `{name|one|other}`: rows
+//! of two plain texts are the least that the page can carry, pointers being what packs worst.
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Variant, VariantKey};
 use std::collections::BTreeMap;
@@ -16,19 +17,19 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     files.sort();
     let mut table = BTreeMap::new();
     for file in files {
-        for (key, pieces) in words(&file)? {
-            if table.insert(key.clone(), pieces).is_some() {
+        for (key, words) in words(&file)? {
+            if table.insert(key.clone(), words).is_some() {
                 return Err(format!("{key} stands in more than one file of words.").into());
             }
         }
     }
-    let rows: String = table.iter().map(|(key, pieces)| format!("({key:?}, &[{pieces}]),\n")).collect();
-    let code = format!("static WORDS: &[(&str, &[Piece])] = &[\n{rows}];\n");
+    let rows: String = table.iter().map(|(key, words)| format!("({key:?}, {words:?}),\n")).collect();
+    let code = format!("static WORDS: &[(&str, &str)] = &[\n{rows}];\n");
     fs::write(PathBuf::from(env::var("OUT_DIR")?).join("words.rs"), code)?;
     Ok(())
 }
 
-/// Every key of a file, with its pieces as Rust.
+/// Every key of a file, with its words as the table has them.
 fn words(file: &Path) -> Result<Vec<(String, String)>, String> {
     let text = fs::read_to_string(file).map_err(|error| format!("{}: {error}", file.display()))?;
     let read = fluent_syntax::parser::parse(text.as_str())
@@ -38,28 +39,31 @@ fn words(file: &Path) -> Result<Vec<(String, String)>, String> {
         let Entry::Message(message) = entry else { continue };
         let key = message.id.name.to_owned();
         let pattern = message.value.ok_or_else(|| format!("{key} has no words."))?;
-        found.push((key.clone(), pieces(&pattern).map_err(|what| format!("{key}: {what}"))?));
+        found.push((key.clone(), written(&pattern).map_err(|what| format!("{key}: {what}"))?));
     }
     Ok(found)
 }
 
-fn pieces(pattern: &Pattern<&str>) -> Result<String, String> {
+fn written(pattern: &Pattern<&str>) -> Result<String, String> {
     pattern.elements.iter().map(piece).collect()
 }
 
 fn piece(element: &PatternElement<&str>) -> Result<String, String> {
     match element {
-        PatternElement::TextElement { value } => Ok(format!("Piece::Text({value:?}),")),
+        PatternElement::TextElement { value } if value.contains(['{', '|', '}']) => {
+            Err(format!("“{value}” has a sign in it that the table needs for itself."))
+        }
+        PatternElement::TextElement { value } => Ok((*value).to_owned()),
         PatternElement::Placeable { expression: Expression::Inline(inline) } => {
-            Ok(format!("Piece::Value({:?}),", variable(inline)?))
+            Ok(format!("{{{}}}", variable(inline)?))
         }
         PatternElement::Placeable { expression: Expression::Select { selector, variants } } => {
             let [one, other] = ["one", "other"].map(|wanted| variants.iter().find(|variant| is_for(variant, wanted)));
             let (Some(one), Some(other), 2) = (one, other, variants.len()) else {
                 return Err("a plural has the forms [one] and *[other], in English.".to_owned());
             };
-            let (one, other) = (pieces(&one.value)?, pieces(&other.value)?);
-            Ok(format!("Piece::Plural({:?}, &[{one}], &[{other}]),", variable(selector)?))
+            let (one, other) = (written(&one.value)?, written(&other.value)?);
+            Ok(format!("{{{}|{one}|{other}}}", variable(selector)?))
         }
     }
 }

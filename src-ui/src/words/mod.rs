@@ -3,16 +3,6 @@
 use std::borrow::Cow;
 use yew::AttrValue;
 
-/// A piece of a text.
-enum Piece {
-    /// As it stands.
-    Text(&'static str),
-    /// The value of that name.
-    Value(&'static str),
-    /// The first where the count of that name is one, else the second.
-    Plural(&'static str, &'static [Piece], &'static [Piece]),
-}
-
 include!(concat!(env!("OUT_DIR"), "/words.rs"));
 
 /// A value that is put into a text.
@@ -41,47 +31,71 @@ impl From<u32> for Value<'_> {
     }
 }
 
-/// The pieces of a key. The table is sorted by key.
-fn find(key: &str) -> Option<&'static [Piece]> {
+/// The words of a key as they stand in the table, which is sorted by key.
+fn find(key: &str) -> Option<&'static str> {
     let row = WORDS.binary_search_by_key(&key, |(key, _)| key).ok()?;
-    WORDS.get(row).map(|(_, pieces)| *pieces)
+    WORDS.get(row).map(|(_, words)| *words)
 }
 
 /// The words of a key; the key itself where there are none, which a rule test finds.
 pub fn say(key: &str) -> AttrValue {
     match find(key) {
-        Some([Piece::Text(text)]) => AttrValue::Static(text),
+        Some(words) if !words.contains('{') => AttrValue::Static(words),
         Some(_) | None => key.to_owned().into(),
     }
 }
 
 /// The words of a key with values in them.
 pub fn say_with<const N: usize>(key: &str, values: [(&str, Value); N]) -> AttrValue {
+    say_with_all(key, &values)
+}
+
+fn say_with_all(key: &str, values: &[(&str, Value)]) -> AttrValue {
     let mut text = String::new();
     match find(key) {
-        Some(pieces) => write(&mut text, pieces, &values),
+        Some(words) => write(&mut text, words, values),
         None => text.push_str(key),
     }
     text.into()
 }
 
-fn write(text: &mut String, pieces: &[Piece], values: &[(&str, Value)]) {
+/// Text as it stands, the value of `{name}`, and of `{name|one|other}` the first where the count of that name is one,
+/// else the second.
+fn write(text: &mut String, words: &str, values: &[(&str, Value)]) {
     let value = |name: &str| values.iter().find(|(known, _)| *known == name).map(|(_, value)| value);
-    for piece in pieces {
-        match piece {
-            Piece::Text(words) => text.push_str(words),
-            Piece::Value(name) => match value(name) {
+    let mut rest = words;
+    while let Some((before, braced)) = rest.split_once('{') {
+        text.push_str(before);
+        let (inside, after) = split(braced, '}');
+        let (name, forms) = split(inside, '|');
+        if forms.is_empty() {
+            match value(name) {
                 Some(Value::Text(words)) => text.push_str(words),
                 Some(Value::Count(count)) => text.push_str(&count.to_string()),
                 // A value that was not given shows by its name, so that it is seen.
                 None => text.push_str(name),
-            },
-            Piece::Plural(name, one, other) => {
-                let is_one = matches!(value(name), Some(Value::Count(1)));
-                write(text, if is_one { one } else { other }, values);
             }
+        } else {
+            let (one, other) = split(forms, '|');
+            write(text, if matches!(value(name), Some(Value::Count(1))) { one } else { other }, values);
+        }
+        rest = after;
+    }
+    text.push_str(rest);
+}
+
+/// What stands before the first such sign outside of further braces, and what comes after it.
+fn split(text: &str, sign: char) -> (&str, &str) {
+    let mut depth = 0_u32;
+    for (at, letter) in text.char_indices() {
+        match letter {
+            _ if letter == sign && depth == 0 => return (&text[..at], &text[at + sign.len_utf8()..]),
+            '{' => depth += 1,
+            '}' => depth -= 1,
+            _ => (),
         }
     }
+    (text, "")
 }
 
 #[cfg(test)]
@@ -101,6 +115,16 @@ mod tests {
     #[test]
     fn the_table_is_sorted_so_that_keys_are_found() {
         assert!(WORDS.is_sorted_by_key(|(key, _)| key));
-        assert!(WORDS.iter().all(|(key, _)| find(key).is_some()));
+        assert!(WORDS.iter().all(|(key, words)| find(key) == Some(words)));
+    }
+
+    #[test]
+    fn values_stand_in_plurals_and_after_them() {
+        let words = "{n|{n} part of {all}|{n} parts of {all}}, {missing}|{n||s}.";
+        for (count, want) in [(1, "1 part of 9, missing|."), (2, "2 parts of 9, missing|s.")] {
+            let mut text = String::new();
+            write(&mut text, words, &[("n", count.into()), ("all", "9".into())]);
+            assert_eq!(text, want);
+        }
     }
 }
