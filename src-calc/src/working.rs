@@ -33,10 +33,22 @@ impl Working {
         &mut self,
         what: &'static str,
         formula: &'static str,
-        given: impl Into<Vec<(&'static str, Quantity)>>,
+        given: impl AsRef<[(&'static str, Quantity)]>,
         gives: impl Into<Quantity>,
         source: Source,
     ) {
-        self.0.push(Step { what, formula, given: given.into(), gives: gives.into(), source });
+        self.push(what, formula, given.as_ref(), gives.into(), source);
+    }
+
+    /// The same, compiled once for every number of symbols.
+    fn push(
+        &mut self,
+        what: &'static str,
+        formula: &'static str,
+        given: &[(&'static str, Quantity)],
+        gives: Quantity,
+        source: Source,
+    ) {
+        self.0.push(Step { what, formula, given: given.to_vec(), gives, source });
     }
 }
