@@ -30,6 +30,9 @@ pub struct FieldTools {
 /// Reaches one input of some card, and does something to it.
 type Reach<T> = Rc<dyn Fn(&mut dyn Any, &mut dyn FnMut(&mut T))>;
 
+/// Does to the inputs of some card what is asked for.
+type Edit<T> = Rc<dyn Fn(&mut dyn Any, &Settings, T)>;
+
 impl FieldTools {
     /// The tools for a card as it is.
     /// `ontape` opens the tape for a field, given its label and what to do with the value.
@@ -68,8 +71,12 @@ impl FieldTools {
         field: &'static str,
         apply: impl Fn(&mut dyn Any, &Settings, T) + 'static,
     ) -> Callback<T> {
+        self.edit_by(field, Rc::new(apply))
+    }
+
+    /// The same, compiled once for all that is handed over in one way.
+    fn edit_by<T: 'static>(&self, field: &'static str, apply: Edit<T>) -> Callback<T> {
         let dispatcher = self.dispatcher.clone();
-        let apply = Rc::new(apply);
         Callback::from(move |value: T| {
             let apply = apply.clone();
             dispatcher.dispatch(Change::Edit(field, Box::new(move |inputs, settings| apply(inputs, settings, value))));
@@ -152,7 +159,18 @@ impl FieldTools {
         }
     }
 
-    fn choice(&self, id: &'static str, options: Vec<AttrValue>, chosen: usize, onchoose: Callback<usize>) -> Html {
+    fn figure(&self, id: &'static str, unit: &'static str, figure: &Figure, reach: Reach<Figure>) -> Html {
+        self.plain(id, unit, figure.typed().to_owned(), self.edit_figure(id, reach))
+    }
+
+    fn edit_figure(&self, id: &'static str, reach: Reach<Figure>) -> Callback<String> {
+        self.edit(id, move |inputs, _, typed: String| {
+            reach(inputs, &mut |slot| *slot = Figure::new(typed.clone()));
+        })
+    }
+
+    fn choice(&self, id: &'static str, options: Vec<AttrValue>, chosen: usize, choose: Edit<usize>) -> Html {
+        let onchoose = self.edit_by(id, choose);
         let problem = self.find_problem(id).map(|problem| AttrValue::from(problem.to_string()));
         html! { <Choice {id} label={say(id)} {options} {chosen} {onchoose} {problem} /> }
     }
@@ -297,11 +315,7 @@ impl<C: CardView> Fields<C> {
 
     /// Any other figure, with the unit a bare number takes.
     pub fn figure(&self, id: &'static str, unit: &'static str, lens: fn(&mut C::Inputs) -> &mut Figure) -> Html {
-        let reach = reach::<C, _>(lens);
-        let ontype = self.tools.edit(id, move |inputs, _, typed: String| {
-            reach(inputs, &mut |slot| *slot = Figure::new(typed.clone()));
-        });
-        self.tools.plain(id, unit, self.now(lens).typed().to_owned(), ontype)
+        self.tools.figure(id, unit, &self.now(lens), reach::<C, _>(lens))
     }
 
     /// An angle.
@@ -322,14 +336,13 @@ impl<C: CardView> Fields<C> {
     ) -> Html {
         let now = self.now(lens);
         let chosen = options.iter().position(|(value, _)| *value == now).unwrap_or(0);
-        let (values, words): (Vec<T>, Vec<AttrValue>) = options.into_iter().unzip();
-        let reach = reach::<C, _>(lens);
-        let onchoose = self.tools.edit(id, move |inputs, _, index: usize| {
-            if let Some(value) = values.get(index) {
-                reach(inputs, &mut |slot| *slot = *value);
+        let words = options.iter().map(|(_, words)| words.clone()).collect();
+        let choose = move |inputs: &mut dyn Any, _: &Settings, index: usize| {
+            if let (Some(inputs), Some((value, _))) = (inputs.downcast_mut::<C::Inputs>(), options.get(index)) {
+                *lens(inputs) = *value;
             }
-        });
-        self.tools.choice(id, words, chosen, onchoose)
+        };
+        self.tools.choice(id, words, chosen, Rc::new(choose))
     }
 
     /// Several readings, one a line; `refused` says what is wrong with single lines of an answer that stands without them.

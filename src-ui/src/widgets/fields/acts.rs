@@ -21,10 +21,7 @@ impl<C: CardView> Fields<C> {
 
     /// A few words, such as a name.
     pub fn words(&self, id: &'static str, lens: fn(&mut C::Inputs) -> &mut Figure) -> Html {
-        let reach = reach::<C, _>(lens);
-        let ontype = self.tools.edit(id, move |inputs, _, typed: String| {
-            reach(inputs, &mut |slot| *slot = Figure::new(typed.clone()));
-        });
+        let ontype = self.tools.edit_figure(id, reach::<C, _>(lens));
         let note = self.tools.problem(id).unwrap_or(Note::None);
         let typed = self.now(lens).typed().to_owned();
         html! { <TextField {id} label={say(id)} {typed} takes={Takes::Words} {note} {ontype} /> }
