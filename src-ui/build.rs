@@ -1,8 +1,8 @@
 //! Turns the Fluent files in `locales/` into a table, so that the page carries words and no reader for them.
 //!
 //! What is read is what our words use: text, values (`{ $name }`) and plurals (`{ $count -> [one] … *[other] … }`).
-//! Anything else stops the build with a sentence. In the table a value is `{name}`, and a plural `{name|one|other}`: rows
-//! of two plain texts are the least that the page can carry, pointers being what packs worst.
+//! Anything else stops the build with a sentence. In the table a value is `{name}`, and a plural `{name|one|other}`, and
+//! all words are one text: pointers pack worst of all that the page carries.
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Variant, VariantKey};
 use std::collections::BTreeMap;
@@ -23,8 +23,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             }
         }
     }
-    let rows: String = table.iter().map(|(key, words)| format!("({key:?}, {words:?}),\n")).collect();
-    let code = format!("static WORDS: &[(&str, &str)] = &[\n{rows}];\n");
+    let keys: Vec<&String> = table.keys().collect();
+    let words: Vec<&str> = table.values().map(String::as_str).collect();
+    let code = format!("static KEYS: &[&str] = &{keys:?};\nstatic WORDS: &str = {:?};\n", words.join("\u{1f}"));
     fs::write(PathBuf::from(env::var("OUT_DIR")?).join("words.rs"), code)?;
     Ok(())
 }
@@ -50,7 +51,7 @@ fn written(pattern: &Pattern<&str>) -> Result<String, String> {
 
 fn piece(element: &PatternElement<&str>) -> Result<String, String> {
     match element {
-        PatternElement::TextElement { value } if value.contains(['{', '|', '}']) => {
+        PatternElement::TextElement { value } if value.contains(['{', '|', '}', '\u{1f}']) => {
             Err(format!("“{value}” has a sign in it that the table needs for itself."))
         }
         PatternElement::TextElement { value } => Ok((*value).to_owned()),
