@@ -214,18 +214,6 @@ pub fn layout(inputs: &Inputs, cabinet: &Cabinet) -> sheet_layout::Inputs {
     }
 }
 
-/// The cut list as a table of commas, lengths in millimetres, to a thousandth of one.
-pub fn cut_list_csv(cabinet: &Cabinet) -> String {
-    let mut table = String::from("Part,Length,Width,Number,Board,Thickness\r\n");
-    for line in &cabinet.cut_list {
-        let [length, width, thickness] =
-            [line.length, line.width, line.thickness].map(|size| (size.as_mm() * 1000.0).round() / 1000.0);
-        let (name, board, count) = (line.name, line.stock.name(), line.parts.len());
-        table.push_str(&format!("{name},{length},{width},{count},{board},{thickness}\r\n"));
-    }
-    table
-}
-
 /// How much edging all the parts take, end to end; none where edges stay bare.
 pub(super) fn edging(inputs: &Inputs, parts: &[Part]) -> Result<Option<Length>, LengthError> {
     if inputs.edging == Edging::Bare {

@@ -3,12 +3,15 @@
 //! `x` runs to the right and `y` up, as on a drawing. Nothing here knows what is drawn.
 
 mod dxf;
+mod scaled;
 mod svg;
 #[cfg(test)]
 mod tests;
 
 use crate::measure::Length;
 use serde::Serialize;
+
+pub use scaled::Scaled;
 
 /// A point in millimetres.
 pub type Point = [f64; 2];
@@ -99,6 +102,12 @@ impl Shape {
     }
 }
 
+/// A length in millimetres, without the unit.
+fn in_mm(length: Length) -> String {
+    let words = length.to_string();
+    words.strip_suffix(" mm").unwrap_or(&words).to_owned()
+}
+
 /// A dimension: the length between two points, on a line beside them.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Dimension {
@@ -117,9 +126,7 @@ pub struct Dimension {
 impl Dimension {
     /// A dimension that says its length.
     pub fn new(from: Point, to: Point, beside: f64, length: Length) -> Self {
-        let words = length.to_string();
-        let words = words.strip_suffix(" mm").unwrap_or(&words).to_owned();
-        Self { from, to, beside, length, words }
+        Self { from, to, beside, length, words: in_mm(length) }
     }
 
     /// Whether it measures upwards.
@@ -139,8 +146,22 @@ impl Dimension {
 pub struct Note {
     /// The middle of their lower edge.
     pub at: Point,
-    /// What is said.
+    /// What is said; where it is a length, at first that in millimetres.
     pub words: String,
+    /// The length that it says, if it says one.
+    pub length: Option<Length>,
+}
+
+impl Note {
+    /// Words as they are.
+    pub fn new(at: Point, words: impl Into<String>) -> Self {
+        Self { at, words: words.into(), length: None }
+    }
+
+    /// A note that says a length.
+    pub fn of_length(at: Point, length: Length) -> Self {
+        Self { at, words: in_mm(length), length: Some(length) }
+    }
 }
 
 /// A drawing.
@@ -152,6 +173,8 @@ pub struct Drawing {
     pub dimensions: Vec<Dimension>,
     /// What is said beside it.
     pub notes: Vec<Note>,
+    /// Height of its figures, in millimetres; where there is none, a share of its larger side.
+    pub figure: Option<f64>,
 }
 
 /// Height of the figures, as a share of the larger side of a drawing.
@@ -184,6 +207,9 @@ impl Drawing {
 
     /// Height of its figures, in millimetres.
     pub fn figure_mm(&self) -> f64 {
+        if let Some(figure) = self.figure {
+            return figure;
+        }
         let Some([low, high]) = self.extent() else { return 1.0 };
         ((high[0] - low[0]).max(high[1] - low[1]) * FIGURE_SHARE).max(0.1)
     }

@@ -55,15 +55,16 @@ fn dimension(out: &mut String, dimension: &Dimension, figure: f64, top: f64) {
 impl Drawing {
     /// The drawing as an SVG file; `name` is read out to those who do not see it.
     pub fn to_svg(&self, name: &str) -> String {
-        self.svg(name, &format!("<style>{STYLE}</style>"))
+        self.svg(name, &format!("<style>{STYLE}</style>"), 1)
     }
 
     /// The same for a page, whose style sheet says how the layers look.
     pub fn to_picture(&self, name: &str) -> String {
-        self.svg(name, "")
+        self.svg(name, "", 1)
     }
 
-    fn svg(&self, name: &str, style: &str) -> String {
+    /// As large on paper as one to so many.
+    pub(super) fn svg(&self, name: &str, style: &str, one_to: u32) -> String {
         let [low, high] = self.paper();
         let (width, height, top) = (high[0] - low[0], high[1] - low[1], high[1]);
         let figure = self.figure_mm();
@@ -71,8 +72,8 @@ impl Drawing {
             "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"{}\" width=\"{}mm\" height=\"{}mm\" \
              viewBox=\"{} 0 {} {}\" font-size=\"{}\" stroke-width=\"{}\">{style}",
             escaped(name),
-            number(width),
-            number(height),
+            number(width / f64::from(one_to)),
+            number(height / f64::from(one_to)),
             number(low[0]),
             number(width),
             number(height),

@@ -7,7 +7,8 @@ fn board() -> Drawing {
             Shape::Circle { layer: Layer::Hole, centre: [37.0, 41.0], radius: 2.5 },
         ],
         dimensions: vec![Dimension::new([0.0, 0.0], [600.0, 0.0], -40.0, Length::mm(600, 1).unwrap())],
-        notes: vec![Note { at: [300.0, 320.0], words: "A < B & \"C\"".to_owned() }],
+        notes: vec![Note::new([300.0, 320.0], "A < B & \"C\"")],
+        figure: None,
     }
 }
 
@@ -51,6 +52,24 @@ fn a_dxf_has_every_line_of_a_closed_one() {
     // Four sides; the dimension's line and its two strokes.
     assert_eq!((count("LINE"), count("CIRCLE"), count("TEXT")), (7, 1, 2));
     assert!(dxf.ends_with("0\r\nEOF\r\n"));
-    let broken = Drawing { notes: vec![Note { at: [0.0, 0.0], words: "a\r\n0\r\nEOF".to_owned() }], ..board() };
+    let broken = Drawing { notes: vec![Note::new([0.0, 0.0], "a\r\n0\r\nEOF")], ..board() };
     assert_eq!(broken.to_dxf().split("\r\n").filter(|line| *line == "EOF").count(), 1);
+}
+
+/// 600 by 300 with its figures: at 1:2 more than 300 wide, at 1:5 some 130.
+#[test]
+fn a_drawing_takes_the_largest_scale_that_its_place_has_room_for() {
+    for (place, one_to) in [([180.0, 120.0], 5), ([130.0, 120.0], 10), ([1000.0, 1000.0], 1), ([1.0, 1.0], 200)] {
+        let scaled = board().on_paper(place);
+        assert_eq!(scaled.one_to, one_to, "{place:?}");
+        // The figures are as high on paper whatever the scale is.
+        assert!((scaled.drawing.figure_mm() - 2.5 * f64::from(one_to)).abs() < 1e-9);
+        let [width, height] = scaled.size_mm();
+        assert!(one_to == 200 || (width <= place[0] && height <= place[1]), "{width} × {height} in {place:?}");
+    }
+    let svg = board().at_scale(5).to_picture("");
+    let [width, _] = board().at_scale(5).size_mm();
+    assert!(svg.contains(&format!(" width=\"{}mm\"", (width * 1000.0).round() / 1000.0)), "{svg}");
+    // The units inside stay millimetres of the thing itself.
+    assert!(svg.contains("M0 ") && svg.contains("L600 "), "{svg}");
 }
