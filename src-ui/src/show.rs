@@ -174,6 +174,11 @@ impl Show {
         }
     }
 
+    /// The marks of the tool in hand, and which of them a length between two takes.
+    pub fn marks(self) -> (Graduation, Rounding) {
+        (if self.system == System::Metric { self.mm } else { self.inch }, self.rounding)
+    }
+
     /// A value in both systems, in the order of the system in use.
     fn both(self, metric: Vec<Part>, imperial: Vec<Part>) -> Shown {
         match self.system {
@@ -208,11 +213,8 @@ impl Show {
 
     /// What rounding to the tool in hand adds to a length, below zero where the mark is under; nothing past all marks.
     pub fn rounding_of(self, length: Length) -> Option<Length> {
-        let graduation = match self.system {
-            System::Metric => self.mm,
-            System::Imperial => self.inch,
-        };
-        graduation.round(length, self.rounding).ok().map(|rounded| rounded.error)
+        let (graduation, rounding) = self.marks();
+        graduation.round(length, rounding).ok().map(|rounded| rounded.error)
     }
 
     /// A length that must not be rounded the other way, such as one that has to fit inside.

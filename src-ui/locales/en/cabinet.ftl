@@ -233,6 +233,8 @@ cabinet-stock-handle = handle
 cabinet-stock-edging = edging
 
 cabinet-save-csv = Save the cut list as a table (CSV)
+cabinet-copy-text = Copy the cut list as plain text
+cabinet-save-text = Save it as plain text
 cabinet-holes = Holes and joints, running measurements
 cabinet-datum = Along a board from its lower or left end, across it from its finished front edge.
 cabinet-face-right = face to the right

@@ -7,6 +7,7 @@ pub mod card_screen;
 pub mod card_state;
 pub mod cautions;
 pub mod choice;
+pub mod copying;
 pub mod drawing;
 pub mod fields;
 pub mod file_field;

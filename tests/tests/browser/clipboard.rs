@@ -46,3 +46,24 @@ fn the_answer_is_copied_in_both_systems() -> Outcome {
         .map(drop)
     })
 }
+
+/// Aligned for a fixed-width letter, in the unit in use: the sides are 1170 by 350 mm, 46 1/16 by 13 3/4 in.
+#[test]
+fn the_cut_list_is_copied_as_lines_that_can_be_read() -> Outcome {
+    play("clipboard-cut-list", Kind::Browser, async |shell| {
+        may_read(shell).await?;
+        for (inches, side) in [(false, ["1170 mm", "350 mm"]), (true, ["46 1/16 in", "13 3/4 in"])] {
+            shell.switch_to_inches(inches).await?;
+            shell.open_card("cabinet").await?;
+            shell.press("[data-action=copy-text]").await?;
+            let copied = async || shell.ask_later::<String>(READ, &[]).await;
+            let has_side = |text: &String| {
+                text.lines().any(|line| line.contains("Side") && side.iter().all(|size| line.contains(size)))
+            };
+            let copied = until("the cut list copied", copied, has_side).await?;
+            // The head, and a line each: sides, top, bottom, back, two cleats, spacer, shelves, doors.
+            require(copied.lines().count() == 10, || copied.clone())?;
+        }
+        Ok(())
+    })
+}

@@ -2,10 +2,11 @@
 
 use crate::browser::save_file;
 use crate::show::{Show, Shown, plain};
+use crate::widgets::copying::PlainText;
 use crate::widgets::fold::Fold;
 use crate::widgets::rows::button;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv};
+use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv, cut_list_text};
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -80,6 +81,7 @@ fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
 /// Every part once, those that are cut alike together.
 pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
     let table = cut_list_csv(cabinet);
+    let (marks, rounding) = show.marks();
     let save = Callback::from(move |()| {
         // Where the page may not save there is nothing to save to.
         let _ = save_file("cut-list.csv", "text/csv", &table);
@@ -97,7 +99,11 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                 </thead>
                 <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
             </table>
-            <p class="actions">{ button("save-csv", say("cabinet-save-csv"), &save) }</p>
+            <div class="actions">
+                { button("save-csv", say("cabinet-save-csv"), &save) }
+                <PlainText text={cut_list_text(cabinet, marks, rounding)} file="cut-list.txt"
+                    copy={say("cabinet-copy-text")} save={say("cabinet-save-text")} />
+            </div>
         </section>
     }
 }
@@ -227,17 +233,20 @@ fn hook_table(cabinet: &Cabinet, show: Show) -> Html {
 }
 
 /// Running measurements, part by part: rows, joints, cups.
-pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
+pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
     html! {
-        <Fold name="holes" title={say("cabinet-holes")}>
-            <div class="parts hole-tables">
-                <p class="hint">{ say("cabinet-datum") }</p>
-                { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
-                { cup_table(cabinet, show) }
-                { handle_table(cabinet, show) }
-                { hook_table(cabinet, show) }
-                { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
-            </div>
-        </Fold>
+        <div class="parts hole-tables">
+            <p class="hint">{ say("cabinet-datum") }</p>
+            { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
+            { cup_table(cabinet, show) }
+            { handle_table(cabinet, show) }
+            { hook_table(cabinet, show) }
+            { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
+        </div>
     }
+}
+
+/// The same under its heading.
+pub(super) fn holes(cabinet: &Cabinet, show: Show) -> Html {
+    html! { <Fold name="holes" title={say("cabinet-holes")}>{ hole_tables(cabinet, show) }</Fold> }
 }
