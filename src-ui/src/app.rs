@@ -1,7 +1,7 @@
 //! The frame around every screen: the bar, the bench or a card, the pad, and what the app has to say.
 
 use crate::browser::{Later, Listener, focused, media};
-use crate::cards::card;
+use crate::cards::{ShopSheet, card};
 use crate::in_sight::use_focus_in_sight;
 use crate::route::{Route, use_route};
 use crate::screens::bench::bench;
@@ -238,6 +238,7 @@ fn Frame(props: &FrameProps) -> Html {
         (Route::Settings, _) => say("settings-title"),
         (Route::Tape, _) => say("tape-title"),
         (Route::Jobs, _) => say("jobs-title"),
+        (Route::ShopSheet, _) => say("shop-title"),
         (Route::Card(_), Some(card)) => (card.title)(),
         (Route::Card(_), None) => say("no-such-card"),
         (Route::Bench, _) => say("bench-title"),
@@ -253,6 +254,10 @@ fn Frame(props: &FrameProps) -> Html {
             <TapeList kept={props.kept.clone()} ontrouble={host.ontrouble} show={Show::of(&settings)} />
         },
         (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} /> },
+        (Route::ShopSheet, _) => {
+            let kept = |slug: &str| props.kept.get(&Kept::inputs_of(slug)).map(AttrValue::from);
+            html! { <ShopSheet inputs={kept("cabinet")} layout={kept("sheet-layout")} settings={(*settings).clone()} /> }
+        }
         (Route::Card(_), Some(card)) => {
             html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> }
         }

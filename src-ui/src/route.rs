@@ -1,4 +1,5 @@
-//! Addresses: `#/` is the bench, `#/settings` the settings, `#/tape` the tape, `#/shelf` a card.
+//! Addresses: `#/` is the bench, `#/settings` the settings, `#/tape` the tape, `#/shelf` a card,
+//! `#/cabinet/sheet` the cabinet's shop sheet.
 //!
 //! They live behind the hash, so that the same files work from a web server, in the native window and from a folder.
 
@@ -15,11 +16,16 @@ pub enum Route {
     Tape,
     /// The jobs.
     Jobs,
+    /// The cabinet on paper.
+    ShopSheet,
     /// The card of this slug; whether there is one is the screen's to say.
     Card(String),
 }
 
 impl Route {
+    /// The address of the shop sheet.
+    pub const SHOP_SHEET: &'static str = "#/cabinet/sheet";
+
     /// Reads the part of an address behind the hash.
     pub fn read(hash: &str) -> Self {
         match hash.trim_start_matches('#').trim_matches('/') {
@@ -27,6 +33,7 @@ impl Route {
             "settings" => Self::Settings,
             "tape" => Self::Tape,
             "jobs" => Self::Jobs,
+            "cabinet/sheet" => Self::ShopSheet,
             slug => Self::Card(slug.to_owned()),
         }
     }
@@ -65,6 +72,7 @@ mod tests {
             ("#/settings", Route::Settings),
             ("#/tape", Route::Tape),
             ("#/jobs", Route::Jobs),
+            (Route::SHOP_SHEET, Route::ShopSheet),
             ("#/back-panel", Route::Card("back-panel".into())),
         ] {
             assert_eq!(Route::read(hash), want, "{hash}");

@@ -21,6 +21,8 @@ mod spacing;
 mod wall_cleat;
 mod wood_movement;
 
+pub use cabinet::ShopSheet;
+
 use crate::settings::Settings;
 use crate::show::Show;
 use crate::widgets::card_state::{Held, Seeks, open};

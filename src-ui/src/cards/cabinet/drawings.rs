@@ -12,7 +12,7 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 /// What is drawn, in words.
-fn title(answer: &Answer, view: View) -> AttrValue {
+pub(super) fn title(answer: &Answer, view: View) -> AttrValue {
     let (on, face) = match view {
         View::Front => return say("cabinet-view-front"),
         View::Section => return say("cabinet-view-section"),
@@ -32,9 +32,14 @@ fn title(answer: &Answer, view: View) -> AttrValue {
 }
 
 /// With its figures in the maker's own unit.
-fn worded(mut drawing: Drawing, show: Show) -> Drawing {
+pub(super) fn worded(mut drawing: Drawing, show: Show) -> Drawing {
     for dimension in &mut drawing.dimensions {
         dimension.words = show.on_drawing(dimension.length);
+    }
+    for note in &mut drawing.notes {
+        if let Some(length) = note.length {
+            note.words = show.on_drawing(length);
+        }
     }
     drawing
 }

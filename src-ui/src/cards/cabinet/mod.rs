@@ -5,9 +5,13 @@ mod drawings;
 mod fields;
 mod parts;
 mod picture;
+mod sheet;
 mod work;
 
+pub use sheet::ShopSheet;
+
 use super::{CardView, Stage};
+use crate::route::Route;
 use crate::settings::Settings;
 use crate::show::{Show, Shown};
 use crate::widgets::fields::Fields;
@@ -229,7 +233,7 @@ impl CardView for Cabinet {
     }
 
     fn fields(fields: &Fields<Self>) -> Html {
-        fields::all(fields)
+        html! { <><p class="shop-open"><a href={Route::SHOP_SHEET}>{ say("shop-open") }</a></p>{ fields::all(fields) }</> }
     }
 
     fn picture(_: &Inputs, answer: &Answer, show: Show) -> Html {

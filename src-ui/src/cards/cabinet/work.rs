@@ -92,6 +92,13 @@ fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32
     ticks
 }
 
+/// Every step with its ticks; those of `done` are set.
+pub(super) fn groups(answer: &Answer, show: Show, done: &[u32]) -> (Vec<(AttrValue, Vec<Tick>)>, u32) {
+    let mut number = 0;
+    let step = |step: &Step| (title(&step.setup, show), ticks(answer, step, show, &mut number, done));
+    (answer.work.iter().map(step).collect(), number)
+}
+
 #[derive(Properties)]
 pub(super) struct OrderProps {
     answered: Rc<(Inputs, Answer)>,
@@ -111,13 +118,7 @@ impl PartialEq for OrderProps {
 #[component]
 fn Order(props: &OrderProps) -> Html {
     let (_, answer) = &*props.answered;
-    let here = props.ticked.here();
-    let mut number = 0;
-    let groups: Vec<(AttrValue, Vec<Tick>)> = answer
-        .work
-        .iter()
-        .map(|step| (title(&step.setup, props.show), ticks(answer, step, props.show, &mut number, here)))
-        .collect();
+    let (groups, number) = groups(answer, props.show, props.ticked.here());
     html! {
         <div class="cut-order">
             { state(number, &props.ticked) }

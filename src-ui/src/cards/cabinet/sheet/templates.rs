@@ -1,0 +1,46 @@
+//! The templates, a page each, as large as they are.
+
+use super::super::{drawings::worded, parts};
+use crate::show::Show;
+use crate::words::{say, say_with};
+use scantling::cabinet::{Cabinet as Answer, Hand, Pattern, RowUse, Template, templates};
+use yew::prelude::*;
+
+fn used(answer: &Answer, one: &RowUse) -> AttrValue {
+    let part = answer.parts.get(one.on).map(|part| parts::name(part.what)).unwrap_or_default();
+    let face = say(if one.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
+    let values = [("part", part.as_str().into()), ("face", face.as_str().into())];
+    say_with(if one.rear { "shop-use-rear" } else { "shop-use-front" }, values)
+}
+
+fn page(answer: &Answer, template: &Template, show: Show) -> Html {
+    let (name, uses) = match &template.pattern {
+        Pattern::Cup { doors } => {
+            let doors = parts::names(answer, doors);
+            (say("shop-cup"), html! { <p>{ say_with("shop-cup-use", [("doors", doors.into())]) }</p> })
+        }
+        Pattern::Row { uses, hole, from_edge } => {
+            let values = [("hole", show.on_drawing(*hole).into()), ("edge", show.on_drawing(*from_edge).into())];
+            let uses = uses.iter().map(|one| used(answer, one)).collect::<Vec<_>>().join("; ");
+            (say_with("shop-row", values), html! { <><p>{ uses }</p><p>{ say("shop-row-use") }</p></> })
+        }
+    };
+    let [number, all] = [template.page, template.pages].map(|page| u32::try_from(page).unwrap_or(u32::MAX));
+    let values = [("name", name.as_str().into()), ("page", number.into()), ("pages", all.into())];
+    let title = if all > 1 { say_with("shop-page", values) } else { name };
+    let drawing = worded(template.drawing.clone(), show).to_picture(&title);
+    html! {
+        <section class="shop-template">
+            <h3>{ title }</h3>
+            { uses }
+            <p><strong>{ say("shop-measure") }</strong></p>
+            { Html::from_html_unchecked(drawing.into()) }
+        </section>
+    }
+}
+
+/// Every template; none where nothing is drilled.
+pub(super) fn pages(answer: &Answer, show: Show) -> Html {
+    let all = templates(answer).unwrap_or_default();
+    html! { <>{ for all.iter().map(|template| page(answer, template, show)) }</> }
+}
