@@ -10,8 +10,10 @@
 //!
 //! A refusal is `{ kind, message }`, see [`kept::KeepError`].
 //!
-//! Two more things are deliberately absent: no Tauri permission beyond these commands, and no way for the page to
-//! leave its own address.
+//! The page's own `window.print()` is answered by Tauri, which asks for a permission of its own.
+//!
+//! Two more things are deliberately absent: no Tauri permission beyond these, and no way for the page to leave its own
+//! address.
 
 pub mod commands;
 pub mod files;
