@@ -173,6 +173,8 @@ pub struct Drawing {
     pub dimensions: Vec<Dimension>,
     /// What is said beside it.
     pub notes: Vec<Note>,
+    /// Shapes that belong to something, by their places in `shapes`, and the numbers of what they belong to.
+    pub owned: Vec<(usize, usize)>,
     /// Height of its figures, in millimetres; where there is none, a share of its larger side.
     pub figure: Option<f64>,
 }
@@ -185,6 +187,18 @@ const STROKE: f64 = 0.6;
 const LETTER: f64 = 0.62;
 
 impl Drawing {
+    /// Draws shapes that belong to what has this number.
+    pub fn draw_of(&mut self, owner: usize, shapes: impl IntoIterator<Item = Shape>) {
+        let from = self.shapes.len();
+        self.shapes.extend(shapes);
+        self.owned.extend((from..self.shapes.len()).map(|shape| (shape, owner)));
+    }
+
+    /// What a shape belongs to.
+    fn owner_of(&self, shape: usize) -> Option<usize> {
+        self.owned.iter().find(|(owned, _)| *owned == shape).map(|(_, owner)| *owner)
+    }
+
     /// The lower left and the upper right corner of all shapes; nothing where there are none.
     pub fn extent(&self) -> Option<[Point; 2]> {
         let mut corners: Option<[Point; 2]> = None;

@@ -18,19 +18,19 @@ fn escaped(words: &str) -> String {
     words.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
-fn path(out: &mut String, layer: Layer, points: &[Point], closed: bool, top: f64) {
+fn path(out: &mut String, layer: Layer, points: &[Point], (closed, owner): (bool, &str), top: f64) {
     let mut d = String::new();
     for (at, [x, y]) in points.iter().enumerate() {
         // Writing to a text does not fail.
         let _ = write!(d, "{}{} {}", if at == 0 { "M" } else { "L" }, number(*x), number(top - y));
     }
     let end = if closed { "Z" } else { "" };
-    let _ = write!(out, "<path class=\"{}\" d=\"{d}{end}\"/>", layer.name());
+    let _ = write!(out, "<path class=\"{}\"{owner} d=\"{d}{end}\"/>", layer.name());
 }
 
 fn dimension(out: &mut String, dimension: &Dimension, figure: f64, top: f64) {
     let ends = dimension.ends();
-    path(out, Layer::Dimension, &ends, false, top);
+    path(out, Layer::Dimension, &ends, (false, ""), top);
     let stroke = STROKE * figure;
     for [x, y] in ends {
         let across = if dimension.is_upright() {
@@ -38,7 +38,7 @@ fn dimension(out: &mut String, dimension: &Dimension, figure: f64, top: f64) {
         } else {
             [[x, y - stroke], [x, y + stroke]]
         };
-        path(out, Layer::Dimension, &across, false, top);
+        path(out, Layer::Dimension, &across, (false, ""), top);
     }
     let [from, to] = ends;
     let (x, y) = (f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1]));
@@ -80,13 +80,14 @@ impl Drawing {
             number(figure),
             number(figure / 10.0),
         );
-        for shape in &self.shapes {
+        for (at, shape) in self.shapes.iter().enumerate() {
+            let owner = self.owner_of(at).map(|owner| format!(" data-owner=\"{owner}\"")).unwrap_or_default();
             match shape {
-                Shape::Line { layer, points, closed } => path(&mut out, *layer, points, *closed, top),
+                Shape::Line { layer, points, closed } => path(&mut out, *layer, points, (*closed, &owner), top),
                 Shape::Circle { layer, centre: [x, y], radius } => {
                     let [x, y, radius] = [*x, top - y, *radius].map(number);
                     let class = layer.name();
-                    let _ = write!(out, "<circle class=\"{class}\" cx=\"{x}\" cy=\"{y}\" r=\"{radius}\"/>");
+                    let _ = write!(out, "<circle class=\"{class}\"{owner} cx=\"{x}\" cy=\"{y}\" r=\"{radius}\"/>");
                 }
             }
         }

@@ -8,6 +8,7 @@ fn board() -> Drawing {
         ],
         dimensions: vec![Dimension::new([0.0, 0.0], [600.0, 0.0], -40.0, Length::mm(600, 1).unwrap())],
         notes: vec![Note::new([300.0, 320.0], "A < B & \"C\"")],
+        owned: Vec::new(),
         figure: None,
     }
 }
@@ -72,4 +73,14 @@ fn a_drawing_takes_the_largest_scale_that_its_place_has_room_for() {
     assert!(svg.contains(&format!(" width=\"{}mm\"", (width * 1000.0).round() / 1000.0)), "{svg}");
     // The units inside stay millimetres of the thing itself.
     assert!(svg.contains("M0 ") && svg.contains("L600 "), "{svg}");
+}
+
+#[test]
+fn shapes_say_what_they_belong_to() {
+    let mut drawing = board();
+    drawing
+        .draw_of(7, [Shape::rect(Layer::Cut, [10.0, 10.0], [20.0, 20.0]), Shape::line(Layer::Cut, [0.0; 2], [9.0; 2])]);
+    let svg = drawing.to_picture("");
+    assert_eq!(svg.matches(" data-owner=\"7\"").count(), 2);
+    assert_eq!(svg.matches("data-owner").count(), 2, "what belongs to nothing says nothing: {svg}");
 }

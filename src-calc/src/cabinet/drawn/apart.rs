@@ -9,15 +9,21 @@ const SPREAD: f64 = 0.55;
 
 /// Corners of a block, low and high along each axis, moved away from the middle.
 struct Moved {
+    /// The part's place in the list of parts.
+    on: usize,
     low: [f64; 3],
     high: [f64; 3],
 }
 
 impl Moved {
-    fn new(part: &Part, middle: [f64; 3]) -> Self {
+    fn new(on: usize, part: &Part, middle: [f64; 3]) -> Self {
         let [low, high] = [part.place.from, part.place.to].map(|corner| corner.map(crate::measure::Length::as_mm));
         let off = [0, 1, 2].map(|axis| SPREAD * (f64::midpoint(low[axis], high[axis]) - middle[axis]));
-        Self { low: [0, 1, 2].map(|axis| low[axis] + off[axis]), high: [0, 1, 2].map(|axis| high[axis] + off[axis]) }
+        Self {
+            on,
+            low: [0, 1, 2].map(|axis| low[axis] + off[axis]),
+            high: [0, 1, 2].map(|axis| high[axis] + off[axis]),
+        }
     }
 
     /// How near to the eye its middle is: the eye looks from the right, from in front and from above.
@@ -48,12 +54,17 @@ pub(super) fn apart(cabinet: &Cabinet) -> Drawing {
     let mut moved: Vec<Moved> = cabinet
         .parts
         .iter()
-        .filter(|part| part.place.extent(Axis::Across).is_ok())
-        .map(|part| Moved::new(part, middle))
+        .enumerate()
+        .filter(|(_, part)| part.place.extent(Axis::Across).is_ok())
+        .map(|(on, part)| Moved::new(on, part, middle))
         .collect();
     // What is far is drawn first, and what is near over it.
     moved.sort_by(|a, b| a.near().total_cmp(&b.near()));
     let face =
         |corners: [[f64; 3]; 4]| Shape::Line { layer: Layer::Cut, points: corners.map(seen).to_vec(), closed: true };
-    Drawing { shapes: moved.iter().flat_map(Moved::faces).map(face).collect(), ..Drawing::default() }
+    let mut drawing = Drawing::default();
+    for part in &moved {
+        drawing.draw_of(part.on, part.faces().map(face));
+    }
+    drawing
 }

@@ -42,12 +42,16 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let (width, height, base) = (mm(cabinet.width), mm(cabinet.height), mm(cabinet.base));
     let rows = Rows::beside(width, height);
     let mut drawing = Drawing::default();
-    let back = cabinet.parts.iter().filter(|part| part.stock == Stock::Back);
-    drawing.shapes.extend(back.map(|part| rect(part, Layer::Hidden, Axis::Across, Axis::Up, false)));
-    let seen = cabinet.parts.iter().filter(|part| {
+    let parts = || cabinet.parts.iter().enumerate();
+    for (on, part) in parts().filter(|(_, part)| part.stock == Stock::Back) {
+        drawing.draw_of(on, [rect(part, Layer::Hidden, Axis::Across, Axis::Up, false)]);
+    }
+    let seen = parts().filter(|(_, part)| {
         !is_behind(part) && part.stock != Stock::Back && !is_door(cabinet, part) && part.what != What::PlinthRear
     });
-    drawing.shapes.extend(seen.map(|part| rect(part, Layer::Outline, Axis::Across, Axis::Up, false)));
+    for (on, part) in seen {
+        drawing.draw_of(on, [rect(part, Layer::Outline, Axis::Across, Axis::Up, false)]);
+    }
     for door in &cabinet.doors {
         let [from, to] = [door.place.from, door.place.to].map(|corner| [mm(corner[0]), mm(corner[2])]);
         drawing.shapes.push(Shape::rect(Layer::Hidden, from, to));
@@ -98,11 +102,12 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let (depth, height, base) = (mm(cabinet.depth), mm(cabinet.height), mm(cabinet.base));
     let rows = Rows::beside(depth, height);
     let mut drawing = Drawing::default();
-    for part in cabinet.parts.iter().filter(|part| is_cut(part, Axis::Across, at)) {
-        drawing.shapes.push(match part.section {
+    for (on, part) in cabinet.parts.iter().enumerate().filter(|(_, part)| is_cut(part, Axis::Across, at)) {
+        let shape = match part.section {
             Some(quad) => Shape::Line { layer: Layer::Cut, points: quad.to_vec(), closed: true },
             None => rect(part, Layer::Cut, Axis::Deep, Axis::Up, false),
-        });
+        };
+        drawing.draw_of(on, [shape]);
     }
     let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [depth, low], rows.at(1), cabinet.depth));
@@ -138,16 +143,18 @@ pub(super) fn plan(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let (width, depth) = (mm(cabinet.width), mm(cabinet.depth));
     let rows = Rows::beside(width, depth);
     let mut drawing = Drawing::default();
-    let cut = cabinet.parts.iter().filter(|part| is_cut(part, Axis::Up, at) && !is_behind(part));
-    drawing.shapes.extend(cut.map(|part| rect(part, Layer::Cut, Axis::Across, Axis::Deep, true)));
+    let parts = || cabinet.parts.iter().enumerate();
+    for (on, part) in parts().filter(|(_, part)| is_cut(part, Axis::Up, at) && !is_behind(part)) {
+        drawing.draw_of(on, [rect(part, Layer::Cut, Axis::Across, Axis::Deep, true)]);
+    }
     // The grooves that the back lies in are cut out of the boards.
     let boards = cabinet.parts.iter().filter(|part| is_cut(part, Axis::Up, at));
     for groove in boards.flat_map(|part| &part.grooves) {
         let [from, to] = [groove.from, groove.to].map(|corner| [mm(corner[0]), -mm(corner[1])]);
         drawing.shapes.push(Shape::rect(Layer::Groove, from, to));
     }
-    if let Some(back) = cabinet.parts.iter().find(|part| part.what == What::Back) {
-        drawing.shapes.push(rect(back, Layer::Cut, Axis::Across, Axis::Deep, true));
+    if let Some((on, back)) = parts().find(|(_, part)| part.what == What::Back) {
+        drawing.draw_of(on, [rect(back, Layer::Cut, Axis::Across, Axis::Deep, true)]);
         let (from, to) = back.place.along(Axis::Across);
         let top = (-along(back, Axis::Deep).0).max(0.0);
         drawing.dimensions.push(Dimension::new([mm(from), top], [mm(to), top], -rows.at(0), to.minus(from)?));
