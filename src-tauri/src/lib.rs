@@ -10,7 +10,7 @@
 //!
 //! A refusal is `{ kind, message }`, see [`kept::KeepError`].
 //!
-//! The page's own `window.print()` is answered by Tauri, which asks for a permission of its own.
+//! `window.print()` is the web view's own, but on Apple's systems Tauri answers it, and asks for a permission.
 //!
 //! Two more things are deliberately absent: no Tauri permission beyond these, and no way for the page to leave its own
 //! address.

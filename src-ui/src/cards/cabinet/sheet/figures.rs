@@ -10,7 +10,7 @@ use yew::prelude::*;
 /// What a view of the whole has room for, in millimetres: with its name under it, half a page.
 const WHOLE_MM: [f64; 2] = [180.0, 150.0];
 /// What each face of a part has.
-const FACE_MM: [f64; 2] = [180.0, 100.0];
+const FACE_MM: [f64; 2] = [180.0, 110.0];
 
 /// A drawing with its name and its scale.
 pub(super) fn figure(name: &str, scaled: &Scaled) -> Html {

@@ -59,7 +59,7 @@ fn drawn(sheet: &Sheet, laid: &sheet_layout::Answer, show: Show) -> Scaled {
     let mut shapes = vec![Shape::rect(Layer::Outline, [0.0; 2], [long, wide])];
     shapes.extend(sheet.parts.iter().map(|placed| rect(Layer::Cut, &placed.area)));
     shapes.extend(offcuts().map(|left| rect(Layer::Hidden, &left.area)));
-    let beside = -0.03 * long;
+    let beside = -0.05 * long;
     let dimensions = vec![
         Dimension {
             words: show.on_drawing(sheet.length),
