@@ -93,4 +93,6 @@ drawing-save-svg = save as SVG
 drawing-save-dxf = save as DXF
 drawing-larger = larger
 drawing-smaller = smaller
+drawing-part = Part
+drawing-no-part = none chosen: tap one, or choose it here
 drawing-named = { $drawing }: { $name }

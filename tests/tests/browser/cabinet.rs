@@ -1,9 +1,10 @@
 //! Cabinet: everything follows a measured thickness, what is in the way is named, ticks over a restart.
 
-use scantling_tests::fault::Outcome;
+use scantling_tests::fault::{Outcome, require};
 use scantling_tests::play::play;
-use scantling_tests::shell::{Kind, Shell};
+use scantling_tests::shell::{Kind, PHONE, Shell};
 use scantling_tests::wait::until;
+use serde_json::json;
 
 /// The text of the first such element holds these words.
 async fn says(shell: &Shell, css: &str, words: &str) -> Outcome {
@@ -114,6 +115,71 @@ fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {
     })
 }
 
+/// How wide the first drawing is.
+async fn wide(shell: &Shell) -> Outcome<f64> {
+    shell.ask("return document.querySelector('.drawn-paper svg').getBoundingClientRect().width", &[]).await
+}
+
+/// Fingers come down at the first places, go to the second in steps, and are lifted.
+async fn fingers(shell: &Shell, ways: &[[[f64; 2]; 2]]) -> Outcome {
+    let touch = async |kind: &str, share: f64| -> Outcome {
+        let point = |(id, [from, to]): (usize, &[[f64; 2]; 2])| {
+            let [x, y] = [0, 1].map(|axis| from[axis] + share * (to[axis] - from[axis]));
+            json!({ "x": x, "y": y, "id": id })
+        };
+        let points: Vec<_> = if share > 1.0 { Vec::new() } else { ways.iter().enumerate().map(point).collect() };
+        shell.tool("Input.dispatchTouchEvent", json!({ "type": kind, "touchPoints": points })).await.map(drop)
+    };
+    touch("touchStart", 0.0).await?;
+    for step in 1..=5 {
+        touch("touchMove", f64::from(step) / 5.0).await?;
+    }
+    touch("touchEnd", 2.0).await
+}
+
+/// The first drawing: the middle of its paper, and how far it is scrolled.
+const PAPER: &str = "
+    const paper = document.querySelector('.drawn-paper');
+    const box = paper.getBoundingClientRect();
+    return [box.x + box.width / 2, box.y + box.height / 2, paper.scrollLeft, paper.scrollTop];";
+
+#[test]
+fn two_fingers_enlarge_a_drawing_one_moves_it_and_a_tap_asks_about_a_part() -> Outcome {
+    play("cabinet-drawing-touch", Kind::Browser, async |shell| {
+        shell.touch_screen(PHONE).await?;
+        shell.go_to("").await?;
+        shell.started().await?;
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=drawings] > summary").await?;
+        shell.element(".drawn-paper svg").await?;
+        let before = wide(shell).await?;
+        let [x, y, ..]: [f64; 4] = shell.ask(PAPER, &[]).await?;
+        fingers(shell, &[[[x - 40.0, y], [x - 100.0, y]], [[x + 40.0, y], [x + 100.0, y]]]).await?;
+        // 80 apart, then 200.
+        until("2.5 times as wide", async || wide(shell).await, |now| (now / before - 2.5).abs() < 0.1).await?;
+        let [_, _, left, top]: [f64; 4] = shell.ask(PAPER, &[]).await?;
+        fingers(shell, &[[[x, y], [x - 50.0, y - 30.0]]]).await?;
+        let scrolled = async || shell.ask::<[f64; 4]>(PAPER, &[]).await;
+        let moved = |now: &[f64; 4]| (now[2] - left - 50.0).abs() < 3.0 && (now[3] - top - 30.0).abs() < 3.0;
+        until("moved with the finger", scrolled, moved).await?;
+        shell.keep_picture("cabinet-drawing-touch").await?;
+        // The fingers did not choose anything; a tap does, and the list says the same.
+        require(shell.count(".drawn-paper [data-chosen]").await? == 0, || "a part was chosen by moving".to_owned())?;
+        for _ in 0..2 {
+            shell.press(".drawn [data-action=smaller]").await?;
+        }
+        until("as wide as before", async || wide(shell).await, |now| (now / before - 1.0).abs() < 0.02).await?;
+        shell.element(".drawn-paper [data-owner='0']").await?;
+        shell.tap(".drawn-paper [data-owner='0']").await?;
+        shell.shows(".drawn-paper [data-owner='0'][data-chosen]").await?;
+        says(shell, ".drawn-facts", "Left side").await?;
+        says(shell, ".drawn-facts", "1170 × 350 mm").await?;
+        let listed = "return document.querySelector('.drawn-choice select').selectedOptions[0].textContent";
+        until("the list", async || shell.ask::<String>(listed, &[]).await, |part| part == "Left side").await?;
+        shell.keep_picture("cabinet-drawing-part").await
+    })
+}
+
 #[test]
 fn the_drawings_are_there_once_they_are_asked_for_and_can_be_looked_at_closely() -> Outcome {
     play("cabinet-drawings", Kind::Browser, async |shell| {
@@ -124,11 +190,9 @@ fn the_drawings_are_there_once_they_are_asked_for_and_can_be_looked_at_closely()
         // Front, section, plan, taken apart; both sides, top, bottom, back, three strips, a shelf, two doors.
         until("every drawing", drawn, |count| *count == 15).await?;
         says(shell, ".drawings", "Left side, face to the right").await?;
+        let before = wide(shell).await?;
         shell.press(".drawn [data-action=larger]").await?;
-        let wide = "
-            const paper = document.querySelector('.drawn-paper');
-            return paper.scrollWidth > 1.5 * paper.clientWidth";
-        until("twice as wide", async || shell.ask::<bool>(wide, &[]).await, |wide| *wide).await?;
+        until("twice as wide", async || wide(shell).await, |now| (now / before - 2.0).abs() < 0.02).await?;
         shell.keep_picture("cabinet-drawings").await
     })
 }
