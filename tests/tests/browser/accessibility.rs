@@ -67,6 +67,28 @@ async fn every_screen(shell: &Shell, scheme: Scheme) -> Outcome {
     require(found.is_empty(), || format!("{} findings:\n{}", found.len(), found.join("\n")))
 }
 
+/// What the cabinet has besides its card: its drawings, and the shop sheet.
+#[test]
+fn the_checker_finds_nothing_on_the_drawings_and_the_shop_sheet() -> Outcome {
+    play("accessibility-sheet", Kind::Browser, async |shell| {
+        let mut found = Vec::new();
+        for scheme in Scheme::ALL {
+            shell.prefer(scheme, true).await?;
+            shell.size((360, 20000)).await?;
+            let checker = std::fs::read_to_string(places::accessibility_checker()?)?;
+            shell.ask::<()>(&checker, &[]).await?;
+            shell.open_card("cabinet").await?;
+            shell.press("[data-fold=drawings] > summary").await?;
+            shell.shows(".drawn-choice select").await?;
+            check(shell, "drawings", scheme, &mut found).await?;
+            shell.press(".shop-open a").await?;
+            shell.shows(".shop-template svg").await?;
+            check(shell, "shop sheet", scheme, &mut found).await?;
+        }
+        require(found.is_empty(), || format!("{} findings:\n{}", found.len(), found.join("\n")))
+    })
+}
+
 #[test]
 fn the_checker_finds_nothing_on_paper() -> Outcome {
     play("accessibility-light", Kind::Browser, async |shell| every_screen(shell, Scheme::Light).await)

@@ -9,6 +9,7 @@ use scantling_tests::fault::{Outcome, require};
 use scantling_tests::places::artefacts;
 use scantling_tests::play::play;
 use scantling_tests::shell::{Kind, Shell};
+use scantling_tests::wait::until;
 use serde_json::json;
 
 /// Points in a millimetre.
@@ -161,6 +162,7 @@ fn the_sheet_is_looked_at_before_it_is_printed() -> Outcome {
                 shell.shows(".shop-template svg").await?;
                 let wide: bool = shell.ask("return document.documentElement.scrollWidth > innerWidth", &[]).await?;
                 require(!wide, || format!("wider than the screen of a {place}"))?;
+                until("its head", async || shell.ask::<f64>("return scrollY", &[]).await, |y| *y < 1.0).await?;
                 shell.keep_picture(&format!("shop-sheet-{place}-{}", scheme.name())).await?;
             }
         }

@@ -55,6 +55,13 @@ fn every_target_is_large_enough_for_a_thumb() -> Outcome {
             measure(shell, &format!("{} at the saw", case.slug), &mut small).await?;
             shell.press("[data-action=close]").await?;
         }
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=drawings] > summary").await?;
+        shell.shows(".drawn-choice select").await?;
+        measure(shell, "drawings", &mut small).await?;
+        shell.press(".shop-open a").await?;
+        shell.shows(".shop-template svg").await?;
+        measure(shell, "shop sheet", &mut small).await?;
         require(small.is_empty(), || format!("{} targets are too small:\n{}", small.len(), small.join("\n")))
     })
 }

@@ -60,6 +60,12 @@ fn section(title: AttrValue, content: Html) -> Html {
 pub fn ShopSheet(props: &ShopSheetProps) -> Html {
     let inputs = props.read();
     let show = Show::of(&props.settings);
+    use_effect_with((), |()| {
+        // A sheet is read from its head, however far down the card was.
+        if let Some(window) = web_sys::window() {
+            window.scroll_to_with_x_and_y(0.0, 0.0);
+        }
+    });
     let Ok(answer) = Cabinet::solve(&inputs) else {
         return html! {
             <div class="about">
