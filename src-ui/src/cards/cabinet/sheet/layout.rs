@@ -7,7 +7,7 @@ use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Inputs, layout};
 use scantling::cards::sheet_layout;
 use scantling::drawing::{Dimension, Drawing, Layer, Note, Scaled, Shape};
-use scantling::sheets::{Area, Sheet};
+use scantling::sheets::{Area, Sheet, SheetGrain};
 use yew::prelude::*;
 
 /// What a sheet has room for, in millimetres.
@@ -88,8 +88,14 @@ pub(super) fn sheets(inputs: &Inputs, answer: &Answer, kept: Option<&str>, show:
         let size = plain(&Shown::joined([sheet.length, sheet.width].map(|side| show.length(side)), " × ").main);
         let number = u32::try_from(at + 1).unwrap_or(u32::MAX);
         let name = say_with("sheet-layout-sheet-title", [("number", number.into()), ("size", size.into())]);
-        let board = laid.job.stock.get(sheet.stock).map(|stock| stock.name.as_str()).unwrap_or_default();
-        figure(&format!("{name}, {board}"), &drawn(sheet, &laid, show))
+        let stock = laid.job.stock.get(sheet.stock);
+        let board = stock.map(|stock| stock.name.as_str()).unwrap_or_default();
+        let grain = say(match stock.map(|stock| stock.grain).unwrap_or_default() {
+            SheetGrain::Along => "sheet-layout-grain-runs-along",
+            SheetGrain::Across => "sheet-layout-grain-runs-across",
+            SheetGrain::Plain => "sheet-layout-grain-runs-not",
+        });
+        figure(&format!("{name}, {board}, {grain}"), &drawn(sheet, &laid, show))
     };
     let left_out = |left: &sheet_layout::LeftOut| {
         let values =
