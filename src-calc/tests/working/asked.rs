@@ -10,13 +10,16 @@ pub(crate) fn rounds(slug: &str) -> Vec<Value> {
             "graduation": ["mm", "half_mm", "tenth_mm", "eighth", "sixteenth", "sixty_fourth"],
             "rounding": ["nearest", "not_over", "not_under"],
         })],
-        "cabinet" => vec![json!({
-            "size_from": ["outside", "opening", "inside"],
-            "stands": ["cleat", "rail", "plinth", "legs"],
-            "lie": ["full", "inset"],
-            "back": ["groove", "planted"],
-            "loose_shelves": ["0", "3"],
-        })],
+        "cabinet" => vec![
+            json!({
+                "size_from": ["outside", "opening", "inside"],
+                "stands": ["cleat", "rail", "plinth", "legs"],
+                "lie": ["full", "inset"],
+                "back": ["groove", "planted"],
+                "loose_shelves": ["0", "3"],
+            }),
+            json!({ "handle": [{ "pull": "strip", "set_in": "3" }], "hooks": [{ "count": "4" }] }),
+        ],
         "back-panel" => vec![
             json!({
                 "sheet": ["plywood", "mdf", "own"],

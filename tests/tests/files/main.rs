@@ -56,7 +56,9 @@ fn every_field_is_described() {
     let (schema, inputs) = (schema(), serde_json::to_value(Inputs::default()).unwrap());
     let described = &schema["$defs"]["cabinet"]["properties"];
     assert_eq!(keys(described), keys(&inputs));
-    assert_eq!(keys(&schema["$defs"]["board"]["properties"]), keys(&inputs["carcass"]));
+    for (part, of) in [("board", "carcass"), ("handle", "handle"), ("hooks", "hooks"), ("prices", "prices")] {
+        assert_eq!(keys(&schema["$defs"][part]["properties"]), keys(&inputs[of]), "{part}");
+    }
     for (name, field) in described.as_object().unwrap() {
         assert!(field["description"].as_str().is_some_and(|text| !text.is_empty()), "{name} is not described");
     }
@@ -76,6 +78,10 @@ fn every_choice_is_read() {
         assert!(!is_file(&file(&json!({ name.as_str(): "no such word" }))), "{name}");
     }
     assert!(choices > 30, "{choices} choices");
+    for word in schema["$defs"]["handle"]["properties"]["pull"]["enum"].as_array().unwrap() {
+        assert!(is_file(&file(&json!({ "handle": { "pull": word } }))), "{word}");
+    }
+    assert!(!is_file(&file(&json!({ "handle": { "pull": "no such word" } }))));
 }
 
 #[test]
