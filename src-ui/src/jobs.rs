@@ -2,6 +2,7 @@
 //! store's.
 
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use scantling::as_text;
 use scantling::job::{CARD, Job, text_mark};
 use serde::{Deserialize, Serialize};
 
@@ -29,7 +30,7 @@ pub struct OpenJob {
 impl OpenJob {
     /// The one on the bench; a new one where none is.
     pub fn of(kept: &Kept) -> Self {
-        kept.get(OPEN).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
+        kept.get(OPEN).and_then(|text| as_text::read(&text)).unwrap_or_default()
     }
 
     /// One that was not saved yet.
@@ -42,7 +43,7 @@ impl OpenJob {
     /// # Errors
     /// The store's.
     pub async fn keep(&self, kept: &Kept) -> Result<(), StoreError> {
-        kept.keep(OPEN, serde_json::to_string(self).unwrap_or_default()).await
+        kept.keep(OPEN, as_text::write(self).unwrap_or_default()).await
     }
 
     /// Whether the card's inputs, as text, or the name are others than were saved.
@@ -64,7 +65,7 @@ impl OpenJob {
 /// The store's; then nothing has changed.
 pub async fn save(kept: &Kept, open: OpenJob, inputs: String, about: String) -> Result<OpenJob, StoreError> {
     let store = kept.store();
-    let cabinet = serde_json::from_str(&inputs).unwrap_or_default();
+    let cabinet = as_text::read(&inputs).unwrap_or_default();
     // What a newer program put into the job goes into the next revision too.
     let last = match open.id {
         Some(id) => store.revision(id, open.revision).await?.and_then(|text| Job::read(&text).ok()),
@@ -93,7 +94,7 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
     let text = kept.store().revision(entry.id, number).await?;
     let job = text.ok_or_else(|| StoreError::Refused("this revision is no longer kept".into()))?;
     let job = Job::read(&job).map_err(|error| StoreError::Refused(error.to_string()))?;
-    let inputs = serde_json::to_string(&job.cabinet()).unwrap_or_default();
+    let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
     let key = Kept::inputs_of(CARD);
     if let Some(before) = kept.get(&key).filter(|before| *before != inputs) {
         kept.keep(&Kept::before_of(CARD), before).await?;

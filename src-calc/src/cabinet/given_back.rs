@@ -1,6 +1,7 @@
 //! What a card that was opened from the cabinet gives back to it.
 
 use super::Inputs;
+use crate::as_text;
 use serde_json::Value;
 
 /// Each card's slug, and the inputs that it shares with the cabinet: the card's own, then the cabinet's, as pointers
@@ -80,7 +81,7 @@ pub fn given_back(slug: &str, handed: &Value, now: &Value, inputs: &Inputs) -> O
         *place = value.clone();
         changed += 1;
     }
-    let given = serde_json::from_value(cabinet).ok()?;
+    let given = as_text::fit(&cabinet)?;
     (changed > 0).then_some((given, changed))
 }
 

@@ -5,6 +5,7 @@
 
 mod unknown;
 
+use crate::as_text;
 use crate::cabinet::Inputs;
 use crate::mark::mark;
 use serde_json::{Map, Value, json};
@@ -79,7 +80,7 @@ impl Job {
     /// The inputs of its cabinet.
     pub fn cabinet(&self) -> Inputs {
         // A job is only ever made of inputs that can be read.
-        serde_json::from_value(self.cabinet.clone()).unwrap_or_default()
+        as_text::fit(&self.cabinet).unwrap_or_default()
     }
 
     /// Other inputs for its cabinet. What the old ones had and this program does not know stays.
@@ -110,8 +111,9 @@ impl Job {
         let Some(cabinet @ Value::Object(_)) = cabinet else {
             return Err("it has no “cabinet” among “cards”".to_owned());
         };
-        let read: Result<Inputs, _> = serde_json::from_value(cabinet.clone());
-        read.map_err(|error| format!("its cabinet is not understood: {error}"))?;
+        if as_text::fit::<Inputs>(&cabinet).is_none() {
+            return Err(not_understood(&cabinet));
+        }
         let mut job = Self { name: String::new(), cabinet, whole };
         job.rename(&name);
         Ok(job)
@@ -129,6 +131,17 @@ impl Job {
     /// As it is kept.
     pub fn text(&self) -> String {
         self.value().to_string()
+    }
+}
+
+/// Which field of a cabinet cannot be read.
+fn not_understood(cabinet: &Value) -> String {
+    let alone = |(name, value): (&String, &Value)| json!({ name.as_str(): value });
+    let wrong =
+        cabinet.as_object().into_iter().flatten().find(|field| as_text::fit::<Inputs>(&alone(*field)).is_none());
+    match wrong {
+        Some((name, _)) => format!("what its cabinet has for “{name}” is not understood"),
+        None => "its cabinet is not understood".to_owned(),
     }
 }
 

@@ -88,8 +88,11 @@ fn what_is_no_file_of_jobs_is_told_from_one() {
         (r#"{"scantling": 1, "jobs": [{"cards": {}}]}"#.to_owned(), "no “name”"),
         (r#"{"scantling": 1, "jobs": [{"name": "x"}]}"#.to_owned(), "no “cabinet”"),
         (job(json!(7)).to_string(), "no “cabinet”"),
-        (job(json!({ "width": {} })).to_string(), "its cabinet is not understood"),
-        (job(json!({ "corners": "round" })).to_string(), "unknown variant `round`"),
+        (
+            job(json!({ "height": "700", "width": {} })).to_string(),
+            "what its cabinet has for “width” is not understood",
+        ),
+        (job(json!({ "corners": "round" })).to_string(), "has for “corners” is not understood"),
         ("[".repeat(100_000), "not JSON"),
         (" ".repeat(MOST_BYTES + 1), "more than 8 MB"),
     ] {

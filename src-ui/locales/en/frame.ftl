@@ -96,3 +96,9 @@ drawing-smaller = smaller
 drawing-part = Part
 drawing-no-part = none chosen: tap one, or choose it here
 drawing-named = { $drawing }: { $name }
+
+next-title = What comes next
+next-count = { $left } of { $all } left here
+next-done = Done
+next-undo = Take the last tick back
+next-none = All of it is done.

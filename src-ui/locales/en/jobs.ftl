@@ -40,3 +40,10 @@ jobs-taken-in = { $count ->
 jobs-back-up = Back up everything
 jobs-may-be-cleared = This browser may clear what is kept when the device gets short of room. Save your jobs as a file now and then.
 file-saved = Saved as { $place }
+
+gives-back = { $count ->
+    [one] One input that the cabinet has too was changed here.
+   *[other] { $count } inputs that the cabinet has too were changed here.
+}
+gives-back-do = Give back to the cabinet
+gives-back-not = Leave the cabinet as it is

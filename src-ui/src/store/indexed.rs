@@ -5,6 +5,7 @@
 
 use super::{JobEntry, Revision, StoreError, ToSave};
 use idb::{DatabaseEvent, Factory, KeyRange, ObjectStore, ObjectStoreParams, Query, Transaction};
+use scantling::as_text;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::{JsCast, JsValue};
@@ -102,11 +103,11 @@ impl Doing {
 }
 
 fn read<T: DeserializeOwned>(value: &JsValue) -> Option<T> {
-    serde_json::from_str(&value.as_string()?).ok()
+    as_text::read(&value.as_string()?)
 }
 
 fn written<T: Serialize>(value: &T) -> JsValue {
-    serde_json::to_string(value).unwrap_or_default().into()
+    as_text::write(value).unwrap_or_default().into()
 }
 
 fn job_key(id: u32) -> JsValue {

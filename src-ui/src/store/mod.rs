@@ -110,6 +110,11 @@ impl Kept {
         format!("before/{slug}")
     }
 
+    /// The key of what another card handed to a card.
+    pub fn handed_to(slug: &str) -> String {
+        format!("handed/{slug}")
+    }
+
     /// The key of a card's inputs.
     pub fn inputs_of(slug: &str) -> String {
         format!("inputs/{slug}")

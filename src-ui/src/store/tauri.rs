@@ -38,7 +38,7 @@ async fn answer(promise: Option<JsValue>) -> Result<JsValue, StoreError> {
 async fn read<T: DeserializeOwned>(promise: Option<JsValue>) -> Result<T, StoreError> {
     let value = answer(promise).await?;
     let text = js_sys::JSON::stringify(&value).ok().and_then(|text| text.as_string());
-    text.and_then(|text| serde_json::from_str(&text).ok())
+    text.and_then(|text| scantling::as_text::read(&text))
         .ok_or_else(|| StoreError::Refused("the window's answer is not understood".into()))
 }
 

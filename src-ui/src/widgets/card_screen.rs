@@ -5,6 +5,7 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
+use super::giving_back::GivingBack;
 use super::handing_over::{HandingOver, take_before};
 use super::job_bar::JobBar;
 use super::reply::Reply;
@@ -232,6 +233,8 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
                     ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
                     onhold={open_page(|| Page::Hold)} />
+                <GivingBack {slug} held={state.held.clone()} kept={props.host.kept.clone()}
+                    ontrouble={props.host.ontrouble.clone()} />
                 if slug == scantling::job::CARD {
                     <JobBar held={state.held.clone()} kept={props.host.kept.clone()}
                         ontrouble={props.host.ontrouble.clone()} />

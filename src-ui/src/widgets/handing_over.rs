@@ -38,7 +38,7 @@ fn merged(before: Option<&str>, handed: Value) -> Value {
     }
 }
 
-fn keep(kept: &Kept, key: &str, value: String, ontrouble: Callback<StoreError>) {
+pub(super) fn keep(kept: &Kept, key: &str, value: String, ontrouble: Callback<StoreError>) {
     let soon = kept.keep(key, value);
     wasm_bindgen_futures::spawn_local(async move {
         if let Err(error) = soon.await {
@@ -62,6 +62,7 @@ fn hand(props: &HandingOverProps, slug: &'static str, handed: &Value) {
     if let Some(before) = before {
         keep(&props.kept, &Kept::before_of(slug), before, props.ontrouble.clone());
     }
+    keep(&props.kept, &Kept::handed_to(slug), inputs.to_string(), props.ontrouble.clone());
     keep(&props.kept, &key, inputs.to_string(), props.ontrouble.clone());
     if let Some(window) = web_sys::window() {
         // Refused only for a malformed address.

@@ -12,6 +12,7 @@ pub mod drawing;
 pub mod fields;
 pub mod file_field;
 pub mod fold;
+pub mod giving_back;
 pub mod handing_over;
 pub mod job_bar;
 pub mod job_list;

@@ -1,5 +1,6 @@
 //! A list that is ticked off, in groups: large enough to be read and touched at a machine.
 
+use crate::words::{say, say_with};
 use yew::prelude::*;
 
 /// Something to be done.
@@ -67,6 +68,53 @@ pub fn toggle((done, of): (&mut Vec<u32>, &mut String), mark: &str, number: u32)
             done.remove(at);
         }
         None => done.push(number),
+    }
+}
+
+/// What is to be done next, with its setting; a button that ticks it, and one that takes the last tick back. Whoever
+/// follows the work at a machine needs no more of the list.
+pub fn next<'a>(
+    groups: impl Iterator<Item = (&'a AttrValue, &'a [Tick])>,
+    ticked: &Ticked,
+    ontick: &Callback<u32>,
+) -> Html {
+    if ticked.is_aside() {
+        return Html::default();
+    }
+    let open = groups.filter_map(|(name, ticks)| {
+        let at = ticks.iter().position(|tick| !tick.done)?;
+        Some((name, ticks, at))
+    });
+    let press = |number: u32| {
+        let ontick = ontick.clone();
+        move |_: MouseEvent| ontick.emit(number)
+    };
+    let small = |count: usize| u32::try_from(count).unwrap_or(u32::MAX);
+    let undo = ticked.here().last().map(|last| {
+        html! { <button type="button" data-action="untick" onclick={press(*last)}>{ say("next-undo") }</button> }
+    });
+    let next = open.into_iter().next().map(|(name, ticks, at)| {
+        let left = ticks.iter().filter(|tick| !tick.done).count();
+        let count = say_with("next-count", [("left", small(left).into()), ("all", small(ticks.len()).into())]);
+        html! {
+            <>
+                <p class="next-setting">{ name }{ " · " }{ count }</p>
+                { for ticks.get(at).map(|tick| html! {
+                    <>
+                        <p class="next-what"><strong>{ &tick.what }</strong><span class="tick-then">{ &tick.then }</span></p>
+                        <button type="button" class="strong" data-action="tick-next" onclick={press(tick.number)}>
+                            { say("next-done") }
+                        </button>
+                    </>
+                }) }
+            </>
+        }
+    });
+    html! {
+        <section class="next" aria-label={say("next-title")}>
+            { next.unwrap_or_else(|| html! { <p class="next-what"><strong>{ say("next-none") }</strong></p> }) }
+            { undo.unwrap_or_default() }
+        </section>
     }
 }
 

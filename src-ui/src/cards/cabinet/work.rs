@@ -4,7 +4,7 @@ use super::{Cabinet, joint, parts};
 use crate::show::{Show, figures, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
-use crate::widgets::tick_list::{Tick, TickGroup, Ticked, toggle};
+use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Inputs, Setup, Step};
 use scantling::measure::Length;
@@ -122,6 +122,7 @@ fn Order(props: &OrderProps) -> Html {
     html! {
         <div class="cut-order">
             { state(number, &props.ticked) }
+            { next(groups.iter().map(|(name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick) }
             { for groups.into_iter().enumerate().map(|(at, (name, ticks))| html! {
                 <TickGroup key={at} title={html! { <>{ &name }</> }} {name} {ticks} ontick={props.ontick.clone()} />
             }) }

@@ -4,7 +4,7 @@ use super::SheetLayout;
 use crate::show::{Show, draw, draw_other, plain};
 use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
-use crate::widgets::tick_list::{Tick, TickGroup, Ticked, toggle};
+use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
 use scantling::cards::sheet_layout::{Answer, Inputs};
 use scantling::sheets::{Area, Becomes, Cut, Piece, Setting, Way};
@@ -130,7 +130,6 @@ fn Order(props: &OrderProps) -> Html {
     let here = props.ticked.here();
     let mut number = 0_u32;
     let mut group = |setting: &Setting| {
-        let from = number;
         let ticks = setting.cuts.iter().map(|cut| {
             let tick = names.tick(number, cut, here.contains(&number));
             number += 1;
@@ -138,13 +137,17 @@ fn Order(props: &OrderProps) -> Html {
         });
         let ticks: Vec<Tick> = ticks.collect();
         let (title, name) = names.title(setting);
-        html! { <TickGroup key={from} {title} {name} {ticks} ontick={props.ontick.clone()} /> }
+        (title, name, ticks)
     };
-    let groups: Vec<Html> = answer.layout.settings.iter().map(&mut group).collect();
+    let groups: Vec<(Html, AttrValue, Vec<Tick>)> = answer.layout.settings.iter().map(&mut group).collect();
+    let next = next(groups.iter().map(|(_, name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick);
     html! {
         <div class="cut-order">
             { state(answer.figures.cuts, &props.ticked) }
-            { groups }
+            { next }
+            { for groups.into_iter().enumerate().map(|(at, (title, name, ticks))| html! {
+                <TickGroup key={at} {title} {name} {ticks} ontick={props.ontick.clone()} />
+            }) }
         </div>
     }
 }

@@ -18,7 +18,7 @@ const LINE: f64 = 1.3;
 
 /// The cabinet's parts on sheets; as a search on the card itself has laid them, where it was for the same parts.
 fn laid(inputs: &Inputs, answer: &Answer, kept: Option<&str>) -> Option<sheet_layout::Answer> {
-    let kept: Option<sheet_layout::Inputs> = kept.and_then(|text| serde_json::from_str(text).ok());
+    let kept: Option<sheet_layout::Inputs> = kept.and_then(scantling::as_text::read);
     let found = kept.and_then(|kept| kept.found);
     sheet_layout::solve(&sheet_layout::Inputs { found, ..layout(inputs, answer) }).ok()
 }

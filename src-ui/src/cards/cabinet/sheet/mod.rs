@@ -29,7 +29,7 @@ pub struct ShopSheetProps {
 impl ShopSheetProps {
     /// As the card reads them.
     fn read(&self) -> Inputs {
-        let kept = self.inputs.as_deref().and_then(|text| serde_json::from_str(text).ok());
+        let kept = self.inputs.as_deref().and_then(scantling::as_text::read);
         let mut inputs = kept.unwrap_or_else(|| Cabinet::start(&self.settings));
         Cabinet::prepare(&mut inputs, &self.settings);
         inputs

@@ -1,0 +1,80 @@
+//! On a card that was opened from the cabinet: gives what was changed here back to it.
+
+use super::card_state::Held;
+use super::handing_over::keep;
+use crate::route::Route;
+use crate::store::{Kept, StoreError};
+use crate::words::{say, say_with};
+use scantling::as_text;
+use scantling::cabinet::{Inputs, given_back};
+use scantling::job::CARD;
+use std::rc::Rc;
+use yew::prelude::*;
+
+#[derive(Clone, Properties)]
+pub struct GivingBackProps {
+    /// The card's slug.
+    pub slug: &'static str,
+    /// The card.
+    pub held: Rc<dyn Held>,
+    /// What is kept.
+    pub kept: Kept,
+    /// Something could not be kept.
+    pub ontrouble: Callback<StoreError>,
+}
+
+impl PartialEq for GivingBackProps {
+    fn eq(&self, other: &Self) -> bool {
+        self.slug == other.slug && Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+    }
+}
+
+/// The cabinet's inputs with what was changed, and how many that are.
+fn given(props: &GivingBackProps) -> Option<(Inputs, u32)> {
+    let handed = props.kept.get(&Kept::handed_to(props.slug)).filter(|text| !text.is_empty())?;
+    // What cannot be used here is of no use there.
+    if !props.held.problems().is_empty() {
+        return None;
+    }
+    let cabinet = props.kept.get(&Kept::inputs_of(CARD))?;
+    given_back(props.slug, &as_text::read(&handed)?, &as_text::read(&props.held.text()?)?, &as_text::read(&cabinet)?)
+}
+
+#[component]
+pub fn GivingBack(props: &GivingBackProps) -> Html {
+    let again = use_force_update();
+    let Some((cabinet, count)) = given(props) else { return Html::default() };
+    let leave = {
+        let props = props.clone();
+        move || keep(&props.kept, &Kept::handed_to(props.slug), String::new(), props.ontrouble.clone())
+    };
+    let give = {
+        let (props, leave) = (props.clone(), leave.clone());
+        move |_: MouseEvent| {
+            let Some(inputs) = as_text::write(&cabinet) else { return };
+            let key = Kept::inputs_of(CARD);
+            if let Some(before) = props.kept.get(&key) {
+                keep(&props.kept, &Kept::before_of(CARD), before, props.ontrouble.clone());
+            }
+            keep(&props.kept, &key, inputs, props.ontrouble.clone());
+            leave();
+            if let Some(window) = web_sys::window() {
+                // Refused only for a malformed address.
+                let _ = window.location().set_hash(&Route::to_card(CARD));
+            }
+        }
+    };
+    let leave = move |_: MouseEvent| {
+        leave();
+        again.force_update();
+    };
+    html! {
+        <section class="gives-back" aria-label={say("gives-back-do")}>
+            <p role="status">{ say_with("gives-back", [("count", count.into())]) }</p>
+            <div class="job-buttons">
+                <button type="button" class="strong" data-action="give-back" onclick={give}>{ say("gives-back-do") }</button>
+                <button type="button" data-action="leave" onclick={leave}>{ say("gives-back-not") }</button>
+            </div>
+        </section>
+    }
+}
