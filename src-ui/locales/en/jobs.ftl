@@ -40,6 +40,7 @@ jobs-taken-in = { $count ->
 jobs-back-up = Back up everything
 jobs-may-be-cleared = This browser may clear what is kept when the device gets short of room. Save your jobs as a file now and then.
 file-saved = Saved as { $place }
+file-not-saved = Not saved. { $why }
 
 gives-back = { $count ->
     [one] One input that the cabinet has too was changed here.

@@ -1,7 +1,8 @@
 //! Copying a text, and saying for a moment whether it was copied.
 
 use super::rows::button;
-use crate::browser::{Later, call, find, save_file, settle};
+use super::saving::Save;
+use crate::browser::{Later, call, find, settle};
 use crate::words::say;
 use wasm_bindgen::JsCast;
 use yew::prelude::*;
@@ -73,18 +74,11 @@ pub fn PlainText(props: &PlainTextProps) -> Html {
         let text = props.text.clone();
         Callback::from(move |()| copied.emit(text.to_string()))
     };
-    let save = {
-        let (text, file) = (props.text.clone(), props.file);
-        Callback::from(move |()| {
-            // Where the page may not save there is nothing to save to.
-            let _ = save_file(file, "text/plain", &text);
-        })
-    };
     html! {
         <>
             { button("copy-text", props.copy.clone(), &copy) }
-            { button("save-text", props.save.clone(), &save) }
             <span role="status" class="said">{ said }</span>
+            <Save action="save-text" words={props.save.clone()} file={props.file} kind="text/plain" text={props.text.clone()} />
         </>
     }
 }

@@ -2,7 +2,8 @@
 
 mod fingers;
 
-use crate::browser::{Listener, save_file};
+use super::saving::{ToFile, use_saving};
+use crate::browser::Listener;
 use crate::words::{say, say_with};
 use fingers::{Asked, Fingers, Point};
 use scantling::drawing::Drawing;
@@ -205,11 +206,11 @@ pub fn DrawingSheet(props: &DrawingProps) -> Html {
             }
         })
     };
+    let (said, save_file) = use_saving();
     let save = |kind: &'static str, end: &'static str, write: fn(&Drawing, &str) -> String| {
-        let (drawing, title) = (props.drawing.clone(), title.clone());
+        let (drawing, title, save) = (props.drawing.clone(), title.clone(), save_file.clone());
         Callback::from(move |_: MouseEvent| {
-            // Where the page may not save there is nothing to save to.
-            let _ = save_file(&format!("{title}.{end}"), kind, &write(&drawing, &title));
+            save.emit(ToFile { name: format!("{title}.{end}"), kind, text: write(&drawing, &title) });
         })
     };
     let svg = save("image/svg+xml", "svg", Drawing::to_svg);
@@ -261,6 +262,7 @@ pub fn DrawingSheet(props: &DrawingProps) -> Html {
                 onpointerup={onup.clone()} onpointercancel={onup.clone()} onpointerleave={onup}>
                 { Html::from_html_unchecked(picture.into()) }
             </div>
+            <p role="status" class="said">{ said }</p>
             { asked_about(&props.pieces, *chosen, &onchoose) }
         </figure>
     }

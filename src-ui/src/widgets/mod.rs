@@ -20,6 +20,7 @@ pub mod number_pad;
 pub mod over;
 pub mod reply;
 pub mod rows;
+pub mod saving;
 pub mod searching;
 pub mod settled;
 pub mod tape_list;

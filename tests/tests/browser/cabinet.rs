@@ -213,3 +213,50 @@ fn another_card_opens_with_the_cabinets_sizes_and_has_its_own_back_by_undo() -> 
         shell.answers(&["914 mm", "726 mm"]).await.map(drop)
     })
 }
+
+#[test]
+fn what_is_changed_on_another_card_is_given_back() -> Outcome {
+    play("cabinet-given-back", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.press("[data-fold=hands] > summary").await?;
+        shell.press("[data-hands=wall-cleat]").await?;
+        shell.type_into("wall-cleat-strip-height", "80").await?;
+        shell.type_into("wall-cleat-slack", "1").await?;
+        says(shell, ".gives-back", "2 inputs that the cabinet has too").await?;
+        shell.keep_picture("cabinet-given-back").await?;
+        shell.press("[data-action=give-back]").await?;
+        shell.field_is("cabinet-strip-height", "given back", |field| field.value == "80").await?;
+        shell.field_is("cabinet-slack", "given back", |field| field.value == "1").await?;
+        shell.press("[data-action=undo]").await?;
+        shell.field_is("cabinet-strip-height", "as before", |field| field.value == "70").await?;
+        // Once given back, it is no longer offered.
+        shell.open_bench().await?;
+        shell.open_card("wall-cleat").await?;
+        shell.field_is("wall-cleat-strip-height", "as typed", |field| field.value == "80").await?;
+        shell.shows_no(".gives-back").await
+    })
+}
+
+#[test]
+fn the_next_cut_is_ticked_and_taken_back_at_the_saw() -> Outcome {
+    play("cabinet-next", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.press("[data-action=saw]").await?;
+        // The cabinet's first setting: both sides and what else is 350 mm deep are ripped first.
+        says(shell, "dialog .next .next-setting", "Rip, fence").await?;
+        let first = shell.text("dialog .next .next-what").await?;
+        shell.press("dialog [data-action=tick-next]").await?;
+        let ticked = async || shell.ask::<usize>(TICKED, &[]).await;
+        until("a tick", ticked, |count| *count == 1).await?;
+        until("another", async || shell.text("dialog .next .next-what").await, |next| *next != first).await?;
+        shell.press("dialog [data-action=tick-next]").await?;
+        until("two ticks", ticked, |count| *count == 2).await?;
+        shell.keep_picture("cabinet-next").await?;
+        shell.press("dialog [data-action=untick]").await?;
+        shell.press("dialog [data-action=untick]").await?;
+        until("no ticks", ticked, |count| *count == 0).await?;
+        until("the first again", async || shell.text("dialog .next .next-what").await, |next| *next == first)
+            .await
+            .map(drop)
+    })
+}

@@ -1,10 +1,12 @@
 //! Sheet layout: lines that are marked, a table from a file, ticks over a restart, offcuts, and a search that stops.
 
-use scantling_tests::fault::{Outcome, require, require_same};
+use scantling::cards::sheet_layout::{Further, Inputs, solve};
+use scantling::measure::Reading;
+use scantling_tests::fault::{Fault, Outcome, require, require_same};
 use scantling_tests::play::play;
 use scantling_tests::shell::{Kind, Shell};
 use scantling_tests::wait::until;
-use serde_json::json;
+use serde_json::{Value, json};
 
 const PARTS: &str = "sheet-layout-parts";
 
@@ -161,5 +163,35 @@ fn a_search_is_stopped_gone_on_with_and_not_lost() -> Outcome {
         shell.open_card("sheet-layout").await?;
         until("the best layout again", async || shell.card().await, |card| card.other == small).await?;
         says(shell, ".searching-words", "to the end").await
+    })
+}
+
+/// The search goes the same way here as natively: to the same layout, whatever the slices were.
+#[test]
+fn the_page_finds_the_very_layout_that_is_found_natively() -> Outcome {
+    let list: Vec<String> =
+        (0..8).map(|at| format!("Part {at}, {} x {} x 3", 300 + at * 137 % 700, 150 + at * 71 % 300)).collect();
+    let list = list.join("\n");
+    play("layout-same", Kind::Browser, async |shell| {
+        shell.open_card("sheet-layout").await?;
+        paste(shell, &list).await?;
+        let parts = list.lines().map(Reading::mm).collect();
+        let inputs = Inputs { parts, ..Inputs::default() };
+        let mut answer = solve(&inputs).map_err(|problems| Fault::Wrong(format!("{problems:?}")))?;
+        let mut now = inputs;
+        if let Some(mut further) = Further::of(&answer) {
+            while !further.progress().done {
+                further.step(1_000);
+            }
+            if let Some((next, better)) = further.better(&now, &answer) {
+                (now, answer) = (next, better);
+            }
+        }
+        searched(shell).await?;
+        let kept = "return JSON.parse(localStorage.getItem('scantling/inputs/sheet-layout')).found.layout";
+        let found = now.found.as_ref().map(|found| serde_json::to_value(&found.layout)).transpose()?;
+        require(found.is_some(), || format!("natively nothing better was looked for: {:?}", answer.bound))?;
+        let look = async || shell.ask::<Value>(kept, &[]).await;
+        until("the same layout", look, |layout| Some(layout) == found.as_ref()).await.map(drop)
     })
 }

@@ -1,10 +1,9 @@
 //! The cut list, and the holes of every part, as tables.
 
-use crate::browser::save_file;
 use crate::show::{Show, Shown, plain};
 use crate::widgets::copying::PlainText;
 use crate::widgets::fold::Fold;
-use crate::widgets::rows::button;
+use crate::widgets::saving::Save;
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv, cut_list_text};
 use scantling::measure::Length;
@@ -80,12 +79,7 @@ fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
 
 /// Every part once, those that are cut alike together.
 pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
-    let table = cut_list_csv(cabinet);
     let (marks, rounding) = show.marks();
-    let save = Callback::from(move |()| {
-        // Where the page may not save there is nothing to save to.
-        let _ = save_file("cut-list.csv", "text/csv", &table);
-    });
     html! {
         <section class="parts">
             <h3>{ say("cabinet-cut-list") }</h3>
@@ -100,7 +94,8 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
                 <tbody>{ for cabinet.cut_list.iter().map(|one| line(cabinet, one, show)) }</tbody>
             </table>
             <div class="actions">
-                { button("save-csv", say("cabinet-save-csv"), &save) }
+                <Save action="save-csv" words={say("cabinet-save-csv")} file="cut-list.csv" kind="text/csv"
+                    text={cut_list_csv(cabinet)} />
                 <PlainText text={cut_list_text(cabinet, marks, rounding)} file="cut-list.txt"
                     copy={say("cabinet-copy-text")} save={say("cabinet-save-text")} />
             </div>
