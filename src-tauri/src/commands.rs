@@ -64,8 +64,8 @@ pub fn forget_job(kept: State<'_, Kept>, id: i64) -> Result<(), KeepError> {
 
 /// Copies everything that is kept into a new file, and says where.
 #[tauri::command]
-pub fn back_up(kept: State<'_, Kept>) -> Result<String, KeepError> {
-    kept.back_up().map(|file| file.display().to_string())
+pub fn back_up(kept: State<'_, Kept>, files: State<'_, Files>) -> Result<String, KeepError> {
+    kept.back_up(files.folder()).map(|file| file.display().to_string())
 }
 
 /// Writes a text into a new file of the maker's, and says where.

@@ -3,7 +3,7 @@
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 use std::fs::{self, OpenOptions};
 use std::io::{self, Write};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Why a file could not be written.
 #[derive(Debug, thiserror::Error)]
@@ -29,12 +29,36 @@ pub struct Files {
     folder: PathBuf,
 }
 
-/// A name that is only a name on every system, whatever the page asks for: no folder, no device, no hidden file.
-fn tame(name: &str) -> String {
-    let tame = |letter: char| if letter.is_alphanumeric() || "-_. ".contains(letter) { letter } else { '-' };
-    let name: String = name.chars().take(100).map(tame).collect();
-    let name = name.trim_matches(['.', ' ']);
-    if name.is_empty() { "scantling".to_owned() } else { name.to_owned() }
+/// No longer name fits every file system, in bytes, with a number and an ending.
+const LONGEST_STEM: usize = 200;
+
+/// Names that are devices on some systems, whatever their ending.
+const DEVICES: [&str; 6] = ["con", "prn", "aux", "nul", "com", "lpt"];
+
+/// A name that is only a name on every system, whatever the page asks for: no folder, no device, no hidden file. Its
+/// stem and its ending, which has the dot.
+fn tame(name: &str) -> (String, String) {
+    let (stem, ending) = match name.rsplit_once('.') {
+        Some((stem, ending)) if ending.chars().all(|letter| letter.is_ascii_alphanumeric()) => (stem, ending),
+        _ => (name, ""),
+    };
+    let unsafe_there = |letter: char| letter.is_control() || "/\\:*?\"<>|".contains(letter);
+    let mut tamed = String::new();
+    for letter in stem.chars() {
+        if tamed.len() + letter.len_utf8() > LONGEST_STEM {
+            break;
+        }
+        tamed.push(if unsafe_there(letter) { '-' } else { letter });
+    }
+    let tamed = tamed.trim_matches(['.', ' ']);
+    let lower = tamed.to_ascii_lowercase();
+    let bare = lower.trim_end_matches(|letter: char| letter.is_ascii_digit());
+    let tamed = match tamed {
+        "" => "scantling".to_owned(),
+        _ if DEVICES.contains(&bare) => format!("{tamed}-"),
+        _ => tamed.to_owned(),
+    };
+    (tamed, if ending.is_empty() { String::new() } else { format!(".{}", ending.get(..8).unwrap_or(ending)) })
 }
 
 impl Files {
@@ -43,13 +67,14 @@ impl Files {
         Self { folder }
     }
 
+    /// Where it is.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
     /// Writes a new file of this name; where there is one already, its name gets a number.
     pub fn save(&self, name: &str, text: &str) -> Result<PathBuf, SaveError> {
-        let name = tame(name);
-        let (stem, ending) = match name.rsplit_once('.') {
-            Some((stem, ending)) => (stem, format!(".{ending}")),
-            None => (name.as_str(), String::new()),
-        };
+        let (stem, ending) = tame(name);
         let failed = |path: &PathBuf| {
             let path = path.clone();
             move |source| SaveError { path, source }
@@ -57,12 +82,16 @@ impl Files {
         fs::create_dir_all(&self.folder).map_err(failed(&self.folder))?;
         let mut number = 1_u32;
         loop {
-            let own = if number == 1 { name.clone() } else { format!("{stem} {number}{ending}") };
+            let own = if number == 1 { format!("{stem}{ending}") } else { format!("{stem} {number}{ending}") };
             let path = self.folder.join(own);
             match OpenOptions::new().write(true).create_new(true).open(&path) {
                 Ok(mut file) => {
-                    file.write_all(text.as_bytes()).and_then(|()| file.sync_all()).map_err(failed(&path))?;
-                    return Ok(path);
+                    let written = file.write_all(text.as_bytes()).and_then(|()| file.sync_all());
+                    if written.is_err() {
+                        // Half a file is worse than none; where it cannot be removed either, the refusal says where.
+                        let _ = fs::remove_file(&path);
+                    }
+                    return written.map(|()| path.clone()).map_err(failed(&path));
                 }
                 Err(error) if error.kind() == io::ErrorKind::AlreadyExists && number < u32::MAX => number += 1,
                 Err(error) => return Err(failed(&path)(error)),
@@ -88,16 +117,26 @@ mod tests {
 
     #[test]
     fn no_name_leaves_the_folder() {
+        let long = "ü".repeat(300);
+        let cut = format!("{}.json", "ü".repeat(LONGEST_STEM / 2));
         for (name, want) in [
             ("../../etc/passwd", "-..-etc-passwd"),
             ("/etc/passwd", "-etc-passwd"),
             ("..", "scantling"),
             ("", "scantling"),
-            (".hidden", "hidden"),
+            (".json", "scantling.json"),
+            (".hidden", "scantling.hidden"),
             ("a:b*c?.svg", "a-b-c-.svg"),
+            ("one\ntwo.txt", "one-two.txt"),
+            ("NUL.json", "NUL-.json"),
+            ("com1.json", "com1-.json"),
+            ("Console.json", "Console.json"),
             ("Schrank für Töpfe.json", "Schrank für Töpfe.json"),
+            ("e\u{301}tage.json", "e\u{301}tage.json"),
+            (&format!("{long}.json"), &cut),
         ] {
-            assert_eq!(tame(name), want, "{name}");
+            let (stem, ending) = tame(name);
+            assert_eq!(format!("{stem}{ending}"), want, "{name}");
         }
     }
 

@@ -2,8 +2,11 @@
 //! store's.
 
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use crate::words::say;
 use scantling::as_text;
+use scantling::cabinet::Inputs;
 use scantling::job::{CARD, Job, text_mark};
+use scantling::measure::Reading;
 use serde::{Deserialize, Serialize};
 
 /// Its key among what is kept.
@@ -21,8 +24,12 @@ pub struct OpenJob {
     pub revision: u32,
     /// When that was saved.
     pub saved_ms: f64,
+    /// The revision that the card's inputs come from.
+    from: u32,
     /// The mark of the card's inputs as they were saved.
     mark: String,
+    /// The mark of the card's inputs as they came onto the bench.
+    came: String,
     /// Its name as it was saved.
     saved_name: String,
 }
@@ -51,24 +58,42 @@ impl OpenJob {
         self.name != self.saved_name || self.mark != text_mark(inputs)
     }
 
-    /// The same, of these inputs, after it was saved.
+    /// Whether something was done to what came onto the bench that is in no revision.
+    fn is_at_risk(&self, inputs: &str) -> bool {
+        self.is_changed(inputs) && self.came != text_mark(inputs)
+    }
+
+    /// The same, of these inputs, after it was saved under this name.
     fn saved(&self, entry: &JobEntry, inputs: &str) -> Self {
         let JobEntry { id, revision, saved_ms, .. } = *entry;
-        let (name, saved_name) = (self.name.clone(), self.name.clone());
-        Self { id: Some(id), name, revision, saved_ms, mark: text_mark(inputs), saved_name }
+        // A name that was typed since stays.
+        let name = if self.name.trim() == entry.name { self.name.clone() } else { entry.name.clone() };
+        let mark = text_mark(inputs);
+        let (saved_name, came) = (name.clone(), mark.clone());
+        Self { id: Some(id), name, revision, saved_ms, from: revision, mark, came, saved_name }
     }
 }
 
-/// Saves the card's inputs, as text, as the next revision of the job on the bench.
+/// A cabinet in a few words, as it stands in lists.
+pub fn about(cabinet: &Inputs) -> String {
+    let side = |side: &Reading| match side.typed() {
+        typed if typed.contains(char::is_alphabetic) => typed.to_owned(),
+        typed => format!("{typed} {}", side.bare().sign()),
+    };
+    [&cabinet.width, &cabinet.height, &cabinet.depth].map(side).join(" × ")
+}
+
+/// Saves the card's inputs, as text, as the next revision of the job on the bench. What could not be kept beside it
+/// comes back with it.
 ///
 /// # Errors
 /// The store's; then nothing has changed.
-pub async fn save(kept: &Kept, open: OpenJob, inputs: String, about: String) -> Result<OpenJob, StoreError> {
+pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob, Option<StoreError>), StoreError> {
     let store = kept.store();
-    let cabinet = as_text::read(&inputs).unwrap_or_default();
+    let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
     // What a newer program put into the job goes into the next revision too.
     let last = match open.id {
-        Some(id) => store.revision(id, open.revision).await?.and_then(|text| Job::read(&text).ok()),
+        Some(id) => store.revision(id, open.from).await?.and_then(|text| Job::read(&text).ok()),
         None => None,
     };
     let job = match last {
@@ -79,31 +104,47 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String, about: String) -> 
         }
         None => Job::new(&open.name, &cabinet),
     };
-    let entry = store.save_job(ToSave { id: open.id, name: job.name.clone(), about, content: job.text() }).await?;
-    let open = open.saved(&entry, &inputs);
-    open.keep(kept).await?;
-    Ok(open)
+    let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
+    let saved = open.saved(&store.save_job(to_save).await?, &inputs);
+    // Another job may have come onto the bench in between.
+    let trouble = match OpenJob::of(kept).id == open.id {
+        true => saved.keep(kept).await.err(),
+        false => None,
+    };
+    Ok((saved, trouble))
 }
 
-/// Puts a job, or one of its older revisions, on the bench: into the cabinet card, whose inputs as they were are one
-/// step of undo away.
+/// Puts a job, or one of its older revisions, on the bench: into the cabinet card. What was there and is not saved yet
+/// is saved first, so that nothing is lost by it.
 ///
 /// # Errors
 /// The store's; a revision that is no longer kept, or that cannot be read, is refused.
 pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<(), StoreError> {
-    let text = kept.store().revision(entry.id, number).await?;
-    let job = text.ok_or_else(|| StoreError::Refused("this revision is no longer kept".into()))?;
-    let job = Job::read(&job).map_err(|error| StoreError::Refused(error.to_string()))?;
+    let text = kept.store().revision(entry.id, number).await?.ok_or(StoreError::Gone)?;
+    let job = Job::read(&text).map_err(|error| StoreError::Unreadable(error.to_string()))?;
     let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
     let key = Kept::inputs_of(CARD);
-    if let Some(before) = kept.get(&key).filter(|before| *before != inputs) {
-        kept.keep(&Kept::before_of(CARD), before).await?;
+    let mut entry = entry.clone();
+    if let Some(before) = kept.get(&key) {
+        let mut open = OpenJob::of(kept);
+        if open.is_at_risk(&before) && before != inputs {
+            if open.name.trim().is_empty() {
+                open.name = say("job-nameless").to_string();
+            }
+            let (saved, _) = save(kept, open, before).await?;
+            if saved.id == Some(entry.id) {
+                (entry.revision, entry.saved_ms) = (saved.revision, saved.saved_ms);
+            }
+        }
     }
-    let open = OpenJob::named(&entry.name).saved(entry, &inputs);
+    let open = OpenJob::named(&entry.name);
+    // Until both are kept, what is on the bench belongs to no job: it could be saved into the wrong one.
+    open.keep(kept).await?;
+    kept.keep(&key, inputs.clone()).await?;
+    let open = open.saved(&entry, &inputs);
     // An older revision has changes to be saved, which the last one has not.
     let mark = if number == entry.revision { open.mark.clone() } else { String::new() };
-    kept.keep(&key, inputs).await?;
-    OpenJob { mark, ..open }.keep(kept).await
+    OpenJob { mark, from: number, ..open }.keep(kept).await
 }
 
 /// A job as it was saved last.
@@ -111,8 +152,8 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
 /// # Errors
 /// The store's; one that cannot be read is refused.
 pub async fn read(kept: &Kept, entry: &JobEntry) -> Result<Job, StoreError> {
-    let text = kept.store().revision(entry.id, entry.revision).await?.unwrap_or_default();
-    Job::read(&text).map_err(|error| StoreError::Refused(format!("{}: {error}", entry.name)))
+    let text = kept.store().revision(entry.id, entry.revision).await?.ok_or(StoreError::Gone)?;
+    Job::read(&text).map_err(|error| StoreError::Unreadable(format!("{}: {error}", entry.name)))
 }
 
 /// The day and the time of day at which something was saved, as this device writes them.
@@ -140,5 +181,23 @@ mod tests {
         assert!(!saved.is_changed("{}"));
         assert!(saved.is_changed("{\"width\":\"640\"}"));
         assert!(OpenJob { name: "Hall".into(), ..saved }.is_changed("{}"));
+    }
+
+    /// What is opened has to read as the card itself writes it, or it would look changed at once.
+    #[test]
+    fn an_opened_job_has_the_mark_of_the_cards_own_text() {
+        let settings = crate::settings::Settings::default();
+        let card = crate::cards::card(CARD).unwrap();
+        let held = (card.open)(None, &settings).text().unwrap();
+        let job = Job::new("Shed", &as_text::read(&held).unwrap());
+        let again = Job::read(&job.text()).unwrap();
+        assert_eq!(as_text::write(&again.cabinet()).unwrap(), held);
+        assert_eq!((card.open)(Some(&held), &settings).text().unwrap(), held);
+    }
+
+    #[test]
+    fn a_cabinet_says_its_units() {
+        let mixed = Inputs { height: Reading::inches("46"), depth: Reading::mm("14 in"), ..Inputs::default() };
+        assert_eq!(about(&mixed), "830 mm × 46 in × 14 in");
     }
 }

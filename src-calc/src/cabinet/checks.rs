@@ -3,7 +3,6 @@
 use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
-use super::handles::striking;
 use super::hooks::Row;
 use super::inputs::{Back, Doors, Inputs, Lie, Stands};
 use super::part::{Hand, Part, Stock, What};
@@ -53,11 +52,6 @@ pub enum Clash {
         bay: u32,
         /// So much is missing.
         missing: Length,
-    },
-    /// The handle of one door of a pair strikes the other's when it opens.
-    HandlesStrike {
-        /// In front of which bay.
-        bay: u32,
     },
     /// A door strikes what is beside it when it opens.
     DoorStrikes {
@@ -110,7 +104,6 @@ pub(super) fn clashes(
             clashes.push(Clash::DoorStrikes { bay: door.bay, missing });
         }
     }
-    clashes.extend(striking(given, doors).into_iter().map(|bay| Clash::HandlesStrike { bay }));
     Ok(clashes)
 }
 

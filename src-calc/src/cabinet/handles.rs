@@ -312,24 +312,3 @@ pub(super) fn screws(length: Length, up: Length, field: &str) -> Result<Vec<Leng
     let answer = answered(spacing::solve(&asked), &names)?;
     Ok(answer.pieces.iter().map(|piece| piece.centre).collect())
 }
-
-/// The bays where the strip of one door strikes that of the other as the door is opened. The door turns about the
-/// rear corner of its hinge edge; a hinge that draws it out first makes it better. An estimate.
-pub(super) fn striking(given: &Given, doors: &[Door]) -> Vec<u32> {
-    let Some(strip) = &given.handle else { return Vec::new() };
-    let set_in = strip.set_in.as_mm();
-    let mut bays = Vec::new();
-    for pair in doors.windows(2) {
-        let [left, right] = pair else { continue };
-        if left.bay != right.bay {
-            continue;
-        }
-        let gap = right.place.from[0].as_mm() - left.place.to[0].as_mm();
-        let wide = left.place.to[0].as_mm() - left.place.from[0].as_mm();
-        let thick = given.door.nominal().as_mm() + strip.thickness.nominal().as_mm();
-        if (wide - set_in).hypot(thick) > wide + gap + set_in {
-            bays.push(left.bay);
-        }
-    }
-    bays
-}

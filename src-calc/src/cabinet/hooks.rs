@@ -7,7 +7,7 @@ use super::inputs::Inputs;
 use super::part::{Axis, Block, Part, Stock, What};
 use super::read::{Given, count};
 use crate::cards::spacing;
-use crate::measure::{Figure, FigureKind, Length, Reading};
+use crate::measure::{Figure, FigureKind, Length, LengthError, Reading};
 use crate::problem::{Problem, Problems};
 use serde::{Deserialize, Serialize};
 
@@ -15,6 +15,10 @@ use serde::{Deserialize, Serialize};
 const MOST: u32 = 40;
 /// A lower rail, in millimetres, holds neither hooks nor the screws from above. Common practice.
 const LEAST_HEIGHT_MM: i64 = 40;
+/// Nearer than this, in millimetres, a screw from above meets the thread of a hook. From memory.
+const CLEAR_MM: i64 = 12;
+/// A higher rail, in millimetres, is no rail.
+const MOST_HEIGHT_MM: i64 = 300;
 /// So far, in millimetres, screws go into the rail's upper edge at the most. Common practice.
 const DEEP_MM: i64 = 35;
 
@@ -73,10 +77,15 @@ impl Inputs {
         let height = problems.above_zero("hooks.height", &self.hooks.height);
         let load = problems.check("hooks.load", self.hooks.load.value(FigureKind::Mass));
         let least = problems.check("hooks.height", Length::mm(LEAST_HEIGHT_MM, 1))?;
+        let most = problems.check("hooks.height", Length::mm(MOST_HEIGHT_MM, 1))?;
         let (many, height, load_kg) = (many?, height?, load?);
         if height < least {
             let why = "less holds neither hooks nor screws";
             problems.add("hooks.height", Problem::TooSmall { least: least.into(), why });
+        }
+        if height > most {
+            let why = "no rail for hooks is higher";
+            problems.add("hooks.height", Problem::TooLarge { most: most.into(), why });
         }
         if load_kg < 0.0 {
             problems.add("hooks.load", Problem::BelowZero);
@@ -112,12 +121,13 @@ impl Row {
         let place = Block::new(x, (frame.inner, front), (self.height.negated(), Length::ZERO));
         let middle = frame.inner.plus(thick.times(1, 2)?)?;
         let deep = self.height.min(Length::mm(DEEP_MM, 1)?);
+        let hooks = self.hooks(length)?;
         let rail = HookRail {
             on: parts.len(),
             under,
-            hooks: self.hooks(length)?,
+            screws: beside(screws(length, Length::ZERO, "width")?, &hooks, length)?,
+            hooks,
             up: self.height.times(1, 2)?,
-            screws: screws(length, Length::ZERO, "width")?,
             from_front: frame.depth.minus(middle)?,
             screw: screw_length(frame.board, deep)?,
         };
@@ -139,4 +149,24 @@ impl Row {
         let answer = answered(spacing::solve(&asked), &[("count", "hooks.count"), ("length", "width")])?;
         Ok(answer.pieces.iter().map(|piece| piece.centre).collect())
     }
+}
+
+/// Screws from above that would meet a hook move half a step between two hooks, towards the rail's middle: both lie in
+/// the middle of its thickness.
+fn beside(mut screws: Vec<Length>, hooks: &[Length], length: Length) -> Result<Vec<Length>, LengthError> {
+    let step = match hooks {
+        [first, second, ..] => second.minus(*first)?,
+        _ => length.times(1, 2)?,
+    };
+    let (clear, middle) = (Length::mm(CLEAR_MM, 1)?, length.times(1, 2)?);
+    for screw in &mut screws {
+        for hook in hooks {
+            if screw.minus(*hook)?.abs() < clear {
+                let half = step.times(1, 2)?;
+                *screw = if *screw < middle { hook.plus(half)? } else { hook.minus(half)? };
+                break;
+            }
+        }
+    }
+    Ok(screws)
 }

@@ -67,6 +67,14 @@ fn a_known_field_that_goes_does_not_come_back() {
     assert_eq!(next, json!({ "a": { "other": 3, "more": 2 } }));
 }
 
+/// More than anybody has, each with all of its work ticked off.
+#[test]
+fn as_many_jobs_as_anybody_has_are_read_back() {
+    let ticked = Inputs { done: (0..300).collect(), done_of: "0123456789abcdef".into(), ..Inputs::default() };
+    let jobs = vec![Job::new("Potting shed", &ticked); 5_000];
+    assert_eq!(read_file(&write_file(&jobs)).map(|jobs| jobs.len()), Ok(5_000));
+}
+
 #[test]
 fn a_name_is_cut_where_it_gets_too_long() {
     let job = Job::new(&"ä".repeat(500), &Inputs::default());
@@ -94,7 +102,7 @@ fn what_is_no_file_of_jobs_is_told_from_one() {
         ),
         (job(json!({ "corners": "round" })).to_string(), "has for “corners” is not understood"),
         ("[".repeat(100_000), "not JSON"),
-        (" ".repeat(MOST_BYTES + 1), "more than 8 MB"),
+        (" ".repeat(MOST_BYTES + 1), "more than 32 MB"),
     ] {
         let told = read_file(&text).unwrap_err().to_string();
         assert!(told.contains(want), "{told}");

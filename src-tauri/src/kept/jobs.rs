@@ -158,9 +158,10 @@ impl Kept {
         self.with(|database| database.prepare_cached("DELETE FROM job WHERE id = ?1")?.execute((id,)).map(|_| ()))
     }
 
-    /// Writes everything that is kept into one new file beside the database, and says where.
-    pub fn back_up(&self) -> Result<PathBuf, KeepError> {
-        let folder = self.path.parent().unwrap_or(Path::new(""));
+    /// Writes everything that is kept into one new file in a folder, and says where. Put in the place of the database,
+    /// while no window is open, it is the database again.
+    pub fn back_up(&self, folder: &Path) -> Result<PathBuf, KeepError> {
+        std::fs::create_dir_all(folder).map_err(|source| KeepError::Folder { path: folder.to_owned(), source })?;
         let file =
             (1_u32..).map(|number| folder.join(format!("scantling-backup-{number}.db"))).find(|file| !file.exists());
         let file = file.unwrap_or_default();

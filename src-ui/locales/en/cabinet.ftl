@@ -153,7 +153,6 @@ cabinet-clash-plate = Bay { $bay }: a hinge lies on fixed shelf { $shelf }
 cabinet-clash-hole = Bay { $bay }: no hole is free for shelf { $shelf }
 cabinet-clash-back = Hinges of bay { $bay } and the next meet in the upright
 cabinet-clash-rail = Bay { $bay }: hangers need { $missing } more depth
-cabinet-clash-handles = Bay { $bay }: the handle of one door strikes the other's
 cabinet-clash-door = Bay { $bay }: the door strikes, { $missing } missing
 cabinet-in-the-way = In the way
 cabinet-change = to be changed

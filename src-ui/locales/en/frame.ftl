@@ -83,8 +83,8 @@ search-held = Sawing has begun: this layout stays
 search-stop = Stop
 search-go-on = Go on
 file-stays-here = The file is read here and goes nowhere.
-file-read = { $name } is read. Undo brings back what stood here before.
-file-not-read = { $name } cannot be read. A text file in UTF-8 of at most 300 KB is wanted.
+file-read = is read. Undo brings back what stood here before.
+file-not-read = cannot be read. A text file in UTF-8 of at most 300 KB is wanted.
 take-out = Take { $what } out
 
 hands-title = Open another card with these sizes

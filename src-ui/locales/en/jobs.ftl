@@ -11,6 +11,7 @@ job-changed = Changed since revision { $revision }, { $when }
 job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.
 
 jobs-title = Jobs
+jobs-not-found = No job has that in its name.
 jobs-none = No jobs yet. Open the cabinet card, give the job a name, and save it.
 jobs-search = Find a job by its name
 jobs-saved = { $when } · revision { $revision }
@@ -27,12 +28,16 @@ jobs-away-title = Put away
 jobs-back = Put back
 jobs-put-back = { $name } is back in the list.
 jobs-forget = Forget for good
+jobs-forget-sure = Press once more to forget it
 jobs-forgotten = { $name } is forgotten, with all of its revisions.
 jobs-revisions = Revisions
-jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, where one press of Undo takes it back; it becomes the newest when you save it.
+jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, and becomes the newest when you save it. What is on the card and not saved yet is saved first.
 jobs-files = Files of jobs
 jobs-file-in = Take in jobs from a file
 jobs-file-all = Save all jobs as a file
+jobs-file-read = was opened.
+jobs-file-not-read = cannot be opened. A file of jobs of at most 32 MB is wanted.
+jobs-taken-in-part = { $count } of { $all } jobs are in the list now, then it stopped: { $why }
 jobs-taken-in = { $count ->
     [one] One job is in the list now.
    *[other] { $count } jobs are in the list now.

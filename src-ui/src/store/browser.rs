@@ -14,6 +14,9 @@ pub(super) struct Page;
 
 fn refused(error: &JsValue) -> StoreError {
     let name = js_sys::Reflect::get(error, &"name".into()).ok().and_then(|name| name.as_string());
+    if name.as_deref() == Some("QuotaExceededError") {
+        return StoreError::NoRoom;
+    }
     StoreError::Refused(name.unwrap_or_else(|| "storage is switched off".into()))
 }
 
@@ -89,7 +92,7 @@ impl Store for Page {
 
     fn save_file(&self, name: &str, kind: &str, text: &str) -> Soon<Option<String>> {
         let saved = crate::browser::save_file(name, kind, text);
-        let refused = || StoreError::Refused("the browser saves no file".into());
+        let refused = || StoreError::Told("This browser saves no file.".into());
         Box::pin(std::future::ready(saved.map(|()| None).ok_or_else(refused)))
     }
 }

@@ -20,8 +20,17 @@ pub type Soon<T> = Pin<Box<dyn Future<Output = Result<T, StoreError>>>>;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum StoreError {
     /// The device has no room, or does not let this page keep anything.
-    #[error("This device does not let Scantling keep anything: {0}")]
+    #[error("This device does not let Scantling keep anything: {0}.")]
     Refused(String),
+    /// As the shell says it, in a whole sentence.
+    #[error("{0}")]
+    Told(String),
+    /// An older revision than those that are kept.
+    #[error("This revision is no longer kept.")]
+    Gone,
+    /// Something that was kept is damaged.
+    #[error("It cannot be read. {0}")]
+    Unreadable(String),
     /// There is no room.
     #[error("There is no room left on this device for what Scantling keeps.")]
     NoRoom,

@@ -30,7 +30,10 @@ async fn answer(promise: Option<JsValue>) -> Result<JsValue, StoreError> {
         .ok_or_else(|| StoreError::Refused("the window does not answer".into()))?;
     wasm_bindgen_futures::JsFuture::from(promise).await.map_err(|error| {
         let message = js_sys::Reflect::get(&error, &"message".into()).ok().and_then(|message| message.as_string());
-        StoreError::Refused(message.or_else(|| error.as_string()).unwrap_or_default())
+        match message {
+            Some(message) => StoreError::Told(message),
+            None => StoreError::Refused(error.as_string().unwrap_or_default()),
+        }
     })
 }
 

@@ -62,6 +62,10 @@ fn hand(props: &HandingOverProps, slug: &'static str, handed: &Value) {
     if let Some(before) = before {
         keep(&props.kept, &Kept::before_of(slug), before, props.ontrouble.clone());
     }
+    // What is given back later goes into these.
+    if let Some(own) = props.held.text() {
+        keep(&props.kept, &Kept::inputs_of(scantling::job::CARD), own, props.ontrouble.clone());
+    }
     keep(&props.kept, &Kept::handed_to(slug), inputs.to_string(), props.ontrouble.clone());
     keep(&props.kept, &key, inputs.to_string(), props.ontrouble.clone());
     if let Some(window) = web_sys::window() {

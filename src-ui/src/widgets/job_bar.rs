@@ -3,8 +3,6 @@
 use super::card_state::Held;
 use super::text_field::{Note, Takes, TextField};
 use crate::jobs::{OpenJob, save, when};
-use crate::settings::SettingsHandle;
-use crate::show::Show;
 use crate::store::{Kept, StoreError};
 use crate::words::{say, say_with};
 use std::rc::Rc;
@@ -50,7 +48,6 @@ fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool) -> (&'static str
 
 #[component]
 pub fn JobBar(props: &JobBarProps) -> Html {
-    let settings = use_context::<SettingsHandle>();
     let open: Open = {
         let kept = props.kept.clone();
         (*use_memo((), move |()| Rc::new(std::cell::RefCell::new(OpenJob::of(&kept))))).clone()
@@ -73,12 +70,13 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         })
     };
     let save_as = |new: bool| {
-        let (props, open, saving, settings) = (props.clone(), open.clone(), saving.clone(), settings.clone());
+        let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
         Callback::from(move |_: MouseEvent| {
             // Two saves at once would not know of each other's revision.
-            let Some(settings) = settings.as_deref().filter(|_| *saving != Saving::Goes) else { return };
+            if *saving == Saving::Goes {
+                return;
+            }
             let Some(inputs) = props.held.text() else { return };
-            let about = props.held.given(Show::of(settings)).unwrap_or_default().to_string();
             let mut job = open.borrow().clone();
             if new {
                 job.id = None;
@@ -87,12 +85,21 @@ pub fn JobBar(props: &JobBarProps) -> Html {
                 job.name = say("job-nameless").to_string();
             }
             saving.set(Saving::Goes);
-            let (kept, open, saving) = (props.kept.clone(), open.clone(), saving.clone());
+            let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
+            let asked = open.borrow().name.clone();
             wasm_bindgen_futures::spawn_local(async move {
-                match save(&kept, job, inputs, about).await {
-                    Ok(saved) => {
+                match save(&props.kept, job, inputs).await {
+                    Ok((mut saved, trouble)) => {
+                        // What was typed into the name meanwhile is not thrown away.
+                        let name = open.borrow().name.clone();
+                        if name != asked {
+                            saved.name = name;
+                        }
                         open.replace(saved);
                         saving.set(Saving::Rests);
+                        if let Some(error) = trouble {
+                            props.ontrouble.emit(error);
+                        }
                     }
                     Err(error) => saving.set(Saving::Refused(error)),
                 }

@@ -1,6 +1,7 @@
 //! Every job that is kept: to open, to go back to an older revision of, to copy, to pass on as a file, to put away.
 
 mod passing_on;
+mod put_away;
 mod revisions;
 
 use super::fold::Fold;
@@ -9,6 +10,7 @@ use crate::route::Route;
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
 use crate::words::{say, say_with};
 use passing_on::{PassingOn, save_jobs};
+use put_away::PutAway;
 use revisions::Revisions;
 use yew::prelude::*;
 
@@ -131,47 +133,6 @@ fn chosen_job(entry: &JobEntry, desk: &Desk) -> Html {
     }
 }
 
-/// Those that were put away: each can be put back, or forgotten for good.
-fn put_away(entries: &[JobEntry], desk: &Desk) -> Html {
-    let row = |entry: &JobEntry| {
-        let back = {
-            let (desk, entry) = (desk.clone(), entry.clone());
-            move |_: MouseEvent| {
-                let (kept, entry) = (desk.kept.clone(), entry.clone());
-                desk.run(async move {
-                    kept.store().remove_job(entry.id, false).await?;
-                    Ok(say_with("jobs-put-back", [("name", entry.name.into())]))
-                });
-            }
-        };
-        let forget = {
-            let (desk, entry) = (desk.clone(), entry.clone());
-            move |_: MouseEvent| {
-                let (kept, entry) = (desk.kept.clone(), entry.clone());
-                desk.run(async move {
-                    kept.store().forget_job(entry.id).await?;
-                    let open = OpenJob::of(&kept);
-                    if open.id == Some(entry.id) {
-                        // What is on the bench stays there, and belongs to no job now.
-                        OpenJob::named(&open.name).keep(&kept).await?;
-                    }
-                    Ok(say_with("jobs-forgotten", [("name", entry.name.into())]))
-                });
-            }
-        };
-        html! {
-            <li class="job" data-job={entry.id.to_string()}>
-                <p class="job-row"><strong>{ &entry.name }</strong><span>{ &entry.about }</span></p>
-                <div class="job-buttons">
-                    <button type="button" data-action="put-back" onclick={back}>{ say("jobs-back") }</button>
-                    <button type="button" class="danger" data-action="forget" onclick={forget}>{ say("jobs-forget") }</button>
-                </div>
-            </li>
-        }
-    };
-    html! { <ul class="jobs">{ for entries.iter().map(row) }</ul> }
-}
-
 #[component]
 pub fn JobList(props: &JobListProps) -> Html {
     let jobs = use_state(|| None::<Vec<JobEntry>>);
@@ -231,7 +192,7 @@ pub fn JobList(props: &JobListProps) -> Html {
                 Some(Err(error)) => html! { <span class="problem">{ error.to_string() }</span> },
                 None => Html::default(),
             } }</p>
-            if here.len() > 8 {
+            if here.len() > 8 || !wanted.is_empty() {
                 <label class="bench-search">
                     <span>{ say("jobs-search") }</span>
                     <input type="search" value={(*wanted).clone()} autocomplete="off" oninput={ontype} />
@@ -239,6 +200,9 @@ pub fn JobList(props: &JobListProps) -> Html {
             }
             if jobs.is_some() && here.is_empty() {
                 <p class="about">{ say("jobs-none") }</p>
+            }
+            if found.is_empty() && !here.is_empty() {
+                <p class="about" role="status">{ say("jobs-not-found") }</p>
             }
             <ul class="jobs">{ for found.iter().take(*most).map(|entry| html! {
                 <Row key={entry.id} entry={(*entry).clone()} desk={desk.clone()} chosen={*chosen == Some(entry.id)}
@@ -251,7 +215,7 @@ pub fn JobList(props: &JobListProps) -> Html {
             }
             <PassingOn desk={desk.clone()} jobs={here.clone()} />
             if !away.is_empty() {
-                <Fold name="put-away" title={say("jobs-away-title")}>{ put_away(&away, &desk) }</Fold>
+                <Fold name="put-away" title={say("jobs-away-title")}><PutAway entries={away} {desk} /></Fold>
             }
         </section>
     }

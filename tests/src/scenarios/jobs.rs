@@ -84,10 +84,25 @@ async fn an_older_revision_is_opened(shell: &Shell) -> Outcome {
     shell.press(".revision[data-revision='1'] [data-action=open-revision]").await?;
     shell.field_is("cabinet-width", "as first saved", |field| field.value == "830").await?;
     bar_is(shell, "changed", 2).await?;
-    shell.press("[data-action=undo]").await?;
-    shell.field_is("cabinet-width", "as before", |field| field.value == "640").await?;
-    shell.type_into("cabinet-width", "830").await?;
-    save(shell, 3).await
+    // Nothing was done to it: the newest comes back, and no revision more.
+    shell.open_jobs().await?;
+    shell.press(".job [data-action=open]").await?;
+    shell.field_is("cabinet-width", "the newest", |field| field.value == "640").await?;
+    bar_is(shell, "saved", 2).await?;
+
+    // What was typed and not saved is saved before another one is opened.
+    shell.type_into("cabinet-width", "700").await?;
+    bar_is(shell, "changed", 2).await?;
+    shell.open_jobs().await?;
+    shell.press("[data-fold=revisions] > summary").await?;
+    shell.press(".revision[data-revision='1'] [data-action=open-revision]").await?;
+    shell.field_is("cabinet-width", "as first saved", |field| field.value == "830").await?;
+    bar_is(shell, "changed", 3).await?;
+    shell.open_jobs().await?;
+    shell.press("[data-fold=revisions] > summary").await?;
+    shell.press(".revision[data-revision='3'] [data-action=open-revision]").await?;
+    shell.field_is("cabinet-width", "as typed", |field| field.value == "700").await?;
+    bar_is(shell, "saved", 3).await
 }
 
 async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
@@ -104,6 +119,8 @@ async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
     listed(shell, &["Potting shed"]).await?;
     shell.press("[data-fold=put-away] > summary").await?;
     shell.press("[data-action=forget]").await?;
+    // Only a second press does it.
+    shell.press("[data-action=forget][data-sure=true]").await?;
     shell.shows_no("[data-fold=put-away]").await?;
     listed(shell, &["Potting shed"]).await
 }

@@ -109,21 +109,6 @@ fn the_hinges_and_the_wall_carry_the_strips() -> Checked {
     Ok(())
 }
 
-/// A door 200 wide with a strip of 40 on it turns on a radius of √(200² + 57.6²) = 208.1: more than 200 and a gap of 3.
-#[test]
-fn thick_strips_of_narrow_doors_strike() -> Checked {
-    let mut inputs = handled(|handle| handle.thickness = Reading::mm("40"));
-    inputs.width = Reading::mm("403 + 2*1.6");
-    inputs.stands = Stands::Legs;
-    let cabinet = solved(&inputs)?;
-    assert_eq!(sizes(part(&cabinet, What::Door { bay: 1, hinged: Hand::Left })?)[1], "200 mm");
-    assert!(cabinet.clashes.contains(&Clash::HandlesStrike { bay: 1 }), "{:?}", cabinet.clashes);
-    // Set in by 6 its corner turns on √(194² + 57.6²) = 202.4, and the other begins at 209.
-    inputs.handle.set_in = Reading::mm("6");
-    assert!(!solved(&inputs)?.clashes.contains(&Clash::HandlesStrike { bay: 1 }));
-    Ok(())
-}
-
 #[test]
 fn what_makes_no_handle_is_refused_at_its_field() {
     let wrong = |change: fn(&mut Handle), field: &str| {

@@ -61,6 +61,24 @@ fn hooks_come_on_when_the_carcass_is_together() -> Checked {
     Ok(())
 }
 
+/// Eight hooks stand 100.1 apart from 50.05 on: the outer ones 0.05 beside the outer screws, which move by half of that.
+#[test]
+fn screws_and_hooks_do_not_meet_in_the_rail() -> Checked {
+    let cabinet = solved(&hooked("8"))?;
+    let rail = cabinet.hooks.as_ref().ok_or("no hooks")?;
+    let screws: Vec<Length> = ["100.1", "283.6", "517.2", "700.7"].into_iter().map(mm).collect::<Result<_, _>>()?;
+    assert_eq!(rail.screws, screws);
+    for count in 1..=30_u32 {
+        let cabinet = solved(&hooked(&count.to_string()))?;
+        let rail = cabinet.hooks.as_ref().ok_or("no hooks")?;
+        let nearest =
+            rail.screws.iter().flat_map(|screw| rail.hooks.iter().map(|hook| (screw.as_mm() - hook.as_mm()).abs()));
+        let nearest = nearest.fold(f64::INFINITY, f64::min);
+        assert!(nearest >= 12.0, "{count} hooks: {nearest} mm");
+    }
+    Ok(())
+}
+
 #[test]
 fn what_makes_no_row_of_hooks_is_refused_at_its_field() {
     let wrong = |change: fn(&mut Hooks), field: &str| {
@@ -72,6 +90,7 @@ fn what_makes_no_row_of_hooks_is_refused_at_its_field() {
     wrong(|hooks| hooks.count = "0".into(), "hooks.count");
     wrong(|hooks| hooks.count = "41".into(), "hooks.count");
     wrong(|hooks| hooks.height = Reading::mm("30"), "hooks.height");
+    wrong(|hooks| hooks.height = Reading::mm("301"), "hooks.height");
     wrong(|hooks| hooks.load = "-1".into(), "hooks.load");
     // What stands on the floor has none, whatever is typed.
     let standing = Inputs { stands: Stands::Plinth, ..hooked("many") };

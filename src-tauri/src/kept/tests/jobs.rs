@@ -101,10 +101,11 @@ fn a_backup_is_a_database_of_its_own_and_never_overwritten() {
     let kept = Kept::at(path.clone());
     kept.keep("settings", Some("inches")).unwrap();
     let id = kept.save_job(None, "Shed", "", "one").unwrap().id;
-    let first = kept.back_up().unwrap();
+    let elsewhere = path.with_file_name("files");
+    let first = kept.back_up(&elsewhere).unwrap();
     kept.save_job(Some(id), "Shed", "", "two").unwrap();
-    let second = kept.back_up().unwrap();
-    assert_eq!(first, path.with_file_name("scantling-backup-1.db"));
+    let second = kept.back_up(&elsewhere).unwrap();
+    assert_eq!(first, elsewhere.join("scantling-backup-1.db"));
     assert_ne!(first, second);
     assert_eq!(contents(&Kept::at(first.clone()), id).len(), 1);
     assert_eq!(texts(&Kept::at(first)), [pair("settings", "inches")]);

@@ -42,7 +42,6 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-rail", [("bay", bay.into()), ("missing", missing.into())])
         }
-        Clash::HandlesStrike { bay } => say_with("cabinet-clash-handles", [("bay", bay.into())]),
         Clash::DoorStrikes { bay, missing } => {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-door", [("bay", bay.into()), ("missing", missing.into())])

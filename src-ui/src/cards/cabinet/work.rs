@@ -119,13 +119,14 @@ impl PartialEq for OrderProps {
 fn Order(props: &OrderProps) -> Html {
     let (_, answer) = &*props.answered;
     let (groups, number) = groups(answer, props.show, props.ticked.here());
+    let coming = next(groups.iter().map(|(name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick);
     html! {
         <div class="cut-order">
             { state(number, &props.ticked) }
-            { next(groups.iter().map(|(name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick) }
             { for groups.into_iter().enumerate().map(|(at, (name, ticks))| html! {
                 <TickGroup key={at} title={html! { <>{ &name }</> }} {name} {ticks} ontick={props.ontick.clone()} />
             }) }
+            { coming }
         </div>
     }
 }

@@ -140,14 +140,14 @@ fn Order(props: &OrderProps) -> Html {
         (title, name, ticks)
     };
     let groups: Vec<(Html, AttrValue, Vec<Tick>)> = answer.layout.settings.iter().map(&mut group).collect();
-    let next = next(groups.iter().map(|(_, name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick);
+    let coming = next(groups.iter().map(|(_, name, ticks)| (name, ticks.as_slice())), &props.ticked, &props.ontick);
     html! {
         <div class="cut-order">
             { state(answer.figures.cuts, &props.ticked) }
-            { next }
             { for groups.into_iter().enumerate().map(|(at, (title, name, ticks))| html! {
                 <TickGroup key={at} {title} {name} {ticks} ontick={props.ontick.clone()} />
             }) }
+            { coming }
         </div>
     }
 }

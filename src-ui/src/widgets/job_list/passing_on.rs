@@ -1,7 +1,7 @@
 //! Jobs from a file and into one, and a copy of everything where the shell makes one.
 
 use super::Desk;
-use crate::jobs::read;
+use crate::jobs::{about, read};
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
 use crate::widgets::file_field::{FileField, FileRead};
 use crate::words::{say, say_with};
@@ -18,16 +18,20 @@ pub(super) async fn save_jobs(kept: Kept, entries: Vec<JobEntry>, name: String) 
     Ok(say_with("file-saved", [("place", place.unwrap_or(name).into())]))
 }
 
-/// Saves each job of a file as a new one.
+/// Saves each job of a file as a new one, the last first, so that they stand in the list as in the file.
 async fn take_in(kept: Kept, jobs: Vec<Job>) -> Result<AttrValue, StoreError> {
-    let count = u32::try_from(jobs.len()).unwrap_or(u32::MAX);
-    for job in jobs {
-        let inputs = job.cabinet();
-        let sides = [&inputs.width, &inputs.height, &inputs.depth].map(scantling::measure::Reading::typed);
-        let to_save = ToSave { id: None, name: job.name.clone(), about: sides.join(" × "), content: job.text() };
-        kept.store().save_job(to_save).await?;
+    let all = u32::try_from(jobs.len()).unwrap_or(u32::MAX);
+    for (done, mut job) in (0..).zip(jobs.into_iter().rev()) {
+        if job.name.is_empty() {
+            job.rename(&say("job-nameless"));
+        }
+        let (name, about, content) = (job.name.clone(), about(&job.cabinet()), job.text());
+        if let Err(error) = kept.store().save_job(ToSave { id: None, name, about, content }).await {
+            let values = [("count", done.into()), ("all", all.into()), ("why", error.to_string().into())];
+            return Err(StoreError::Told(say_with("jobs-taken-in-part", values).to_string()));
+        }
     }
-    Ok(say_with("jobs-taken-in", [("count", count.into())]))
+    Ok(say_with("jobs-taken-in", [("count", all.into())]))
 }
 
 #[derive(PartialEq, Properties)]
@@ -80,7 +84,8 @@ pub(super) fn PassingOn(props: &PassingOnProps) -> Html {
     html! {
         <section class="job-files" aria-label={say("jobs-files")}>
             <FileField id="jobs-file-in" label={say("jobs-file-in")} accept=".json,application/json"
-                most_bytes={MOST_BYTES} {onread} />
+                most_bytes={MOST_BYTES} any_letters=true read={say("jobs-file-read")}
+                refused={say("jobs-file-not-read")} {onread} />
             if !problem.is_empty() {
                 <p class="problem" role="alert">{ (*problem).clone() }</p>
             }
