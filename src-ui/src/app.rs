@@ -3,6 +3,7 @@
 use crate::browser::{Later, Listener, focused, media};
 use crate::cards::{ShopSheet, card};
 use crate::in_sight::use_focus_in_sight;
+use crate::jobs::OpenJob;
 use crate::route::{Route, use_route};
 use crate::screens::bench::bench;
 use crate::screens::settings::settings_screen;
@@ -256,7 +257,8 @@ fn Frame(props: &FrameProps) -> Html {
         (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} /> },
         (Route::ShopSheet, _) => {
             let kept = |slug: &str| props.kept.get(&Kept::inputs_of(slug)).map(AttrValue::from);
-            html! { <ShopSheet inputs={kept("cabinet")} layout={kept("sheet-layout")} settings={(*settings).clone()} /> }
+            html! { <ShopSheet inputs={kept("cabinet")} layout={kept("sheet-layout")} job={OpenJob::of(&props.kept).name}
+            settings={(*settings).clone()} /> }
         }
         (Route::Card(_), Some(card)) => {
             html! { <div class="card-place" key={card.slug}><CardScreen card={*card} host={host} /></div> }

@@ -5,7 +5,7 @@ use super::checks::density;
 use super::doors::Door;
 use super::inputs::Inputs;
 use super::part::{Axis, Block, Hand, Part, Stock, What};
-use super::read::{Given, measured};
+use super::read::measured;
 use crate::cards::{bevelled_strips, spacing};
 use crate::measure::{AngleReading, Length, LengthError, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};

@@ -180,6 +180,12 @@ pub fn DrawingSheet(props: &DrawingProps) -> Html {
         use_effect_with((picture.clone(), *chosen), move |(_, chosen)| mark(&paper, *chosen));
     }
     {
+        // Of other parts the same number is another one.
+        let chosen = chosen.clone();
+        let names: Vec<AttrValue> = props.pieces.iter().map(|piece| piece.name.clone()).collect();
+        use_effect_with(names, move |_| chosen.set(None));
+    }
+    {
         // A picture that is drawn anew has lost its size.
         let zoom_by = zoom_by.clone();
         use_effect_with(picture.clone(), move |_| zoom_by(0.0, [0.0; 2]));

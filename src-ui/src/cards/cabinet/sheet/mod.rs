@@ -22,6 +22,8 @@ pub struct ShopSheetProps {
     pub inputs: Option<AttrValue>,
     /// Those of the sheet layout, which may know a better layout than the first one.
     pub layout: Option<AttrValue>,
+    /// The name of the job on the bench; empty where it has none.
+    pub job: AttrValue,
     /// How values look.
     pub settings: Settings,
 }
@@ -37,14 +39,18 @@ impl ShopSheetProps {
 }
 
 /// What the sheet is about, with a line for what only the shop knows.
-fn head(answer: &Answer, show: Show) -> Html {
+fn head(answer: &Answer, job: &AttrValue, show: Show) -> Html {
     let size = Shown::joined([answer.width, answer.height, answer.depth].map(|side| show.length(side)), " × ");
     let blank = |words: AttrValue| html! { <p class="shop-blank"><span>{ words }</span><span></span></p> };
     html! {
         <header class="shop-head">
             <h2>{ Cabinet::title() }</h2>
             <p>{ say_with("shop-carcass", [("size", size.plain().into())]) }</p>
-            { blank(say("shop-job")) }
+            if job.trim().is_empty() {
+                { blank(say("shop-job")) }
+            } else {
+                <p>{ say("shop-job") }{ ": " }<strong>{ job }</strong></p>
+            }
             { blank(say("shop-date")) }
             { for wrongs(answer, show).into_iter().map(|wrong| html! { <p class="shop-wrong">{ "✕ " }{ wrong }</p> }) }
         </header>
@@ -88,7 +94,7 @@ pub fn ShopSheet(props: &ShopSheetProps) -> Html {
                 <p>{ say("shop-paper") }</p>
             </div>
             <article class="shop-paper" aria-label={say("shop-title")}>
-                { head(&answer, show) }
+                { head(&answer, &props.job, show) }
                 { section(say("shop-drawings"), figures::whole(&answer, show)) }
                 { section(say("cabinet-cut-list"), tables::cut_list(&inputs, &answer, show)) }
                 { layout::sheets(&inputs, &answer, props.layout.as_deref(), show) }
