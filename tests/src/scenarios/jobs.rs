@@ -239,8 +239,36 @@ const LAST: &str = "
     const rows = [...document.querySelectorAll('.revision')].map((row) => Number(row.dataset.revision));
     return rows.length > 0 ? rows : null;";
 
-/// Looks for the save of this number after a start, and gives the number of the last there is.
+/// Looks for the save of this number after a start, saves once more, and gives the number of that.
 async fn is_all_there(shell: &Shell, acknowledged: u32) -> Outcome<u32> {
+    let revisions = revisions(shell).await?;
+    let last = revisions.first().copied().unwrap_or_default();
+    require(last >= acknowledged, || format!("save {acknowledged} was acknowledged, and {last} is the last there is"))?;
+    let want: Vec<u32> = (1..=last).rev().take(50).collect();
+    require_same(&revisions, &want, "the last fifty revisions")?;
+    open_revision(shell, acknowledged).await?;
+    shell
+        .field_is("cabinet-width", &format!("that of revision {acknowledged}"), |field| {
+            field.value == (600 + acknowledged).to_string()
+        })
+        .await?;
+    // What was typed and not saved when it was killed has become a revision by now.
+    let last = self::revisions(shell).await?.first().copied().unwrap_or_default();
+    open_revision(shell, last).await?;
+    bar_is(shell, "saved", last).await.map_err(|fault| Fault::Wrong(format!("after opening the last: {fault}")))?;
+    let next = last + 1;
+    shell.type_into("cabinet-width", &(600 + next).to_string()).await?;
+    save(shell, next).await?;
+    Ok(next)
+}
+
+async fn open_revision(shell: &Shell, number: u32) -> Outcome {
+    shell.press(&format!(".revision[data-revision='{number}'] [data-action=open-revision]")).await?;
+    shell.shows(".job-bar").await
+}
+
+/// The numbers of the revisions in the list of the only job, the last first.
+async fn revisions(shell: &Shell) -> Outcome<Vec<u32>> {
     shell.open_jobs().await?;
     listed(shell, &["Killed"]).await?;
     if shell.count(".job-chosen").await? == 0 {
@@ -248,23 +276,5 @@ async fn is_all_there(shell: &Shell, acknowledged: u32) -> Outcome<u32> {
     }
     shell.press("[data-fold=revisions] > summary").await?;
     let look = async || shell.ask::<Option<Vec<u32>>>(LAST, &[]).await;
-    let revisions = until("the revisions", look, Option::is_some).await?.unwrap_or_default();
-    let last = revisions.first().copied().unwrap_or_default();
-    require(last >= acknowledged, || format!("save {acknowledged} was acknowledged, and {last} is the last there is"))?;
-    let want: Vec<u32> = (1..=last).rev().take(50).collect();
-    require_same(&revisions, &want, "the last fifty revisions")?;
-    for number in [want.last().copied().unwrap_or(last), last] {
-        shell.press(&format!(".revision[data-revision='{number}'] [data-action=open-revision]")).await?;
-        shell
-            .field_is("cabinet-width", &format!("that of revision {number}"), |field| {
-                field.value == (600 + number).to_string()
-            })
-            .await?;
-        if number != last {
-            shell.open_jobs().await?;
-            shell.press("[data-fold=revisions] > summary").await?;
-        }
-    }
-    bar_is(shell, "saved", last).await.map_err(|fault| Fault::Wrong(format!("after opening the last: {fault}")))?;
-    Ok(last)
+    Ok(until("the revisions", look, Option::is_some).await?.unwrap_or_default())
 }
