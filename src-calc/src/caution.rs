@@ -36,6 +36,8 @@ pub enum Caution {
     SmallPartAtCutter,
     /// Loading a shelf.
     ShelfLoad,
+    /// Hanging a shelf on brackets.
+    BracketLoad,
     /// Bevelling a strip that stands on its edge.
     StripOnEdge,
     /// Drilling and screwing into a wall.
@@ -79,6 +81,7 @@ impl Caution {
             Self::DrivenScrew => "Screws near an edge",
             Self::SmallPartAtCutter => "Small part at the cutter",
             Self::ShelfLoad => "Load on the shelf",
+            Self::BracketLoad => "What a bracket holds",
             Self::StripOnEdge => "Strip on its edge",
             Self::InTheWall => "What is in the wall",
             Self::HungOnTheWall => "Hung on a wall",
@@ -139,6 +142,9 @@ impl Caution {
             }
             Self::ShelfLoad => {
                 "Pins, brackets and the wall carry this load too; they need their own check. Heavy things belong on the lowest shelf. Shelves over people's heads, in public rooms or carrying a structure are work for a qualified person."
+            }
+            Self::BracketLoad => {
+                "Brackets of one size differ several times over in what they hold, so none is rated here: read the rating on the maker's own sheet, for how many brackets and which arm it is said, and take one that holds well more than the share shown. Drive the screws that the sheet names into every hole. Nobody leans or sits on such a shelf."
             }
             Self::StripOnEdge => {
                 "A strip on edge tips easily. Use a fence at least as high as the strip with a wooden face on it, clamp a carrier behind the strip or use a hold-down on both sides of the blade, and never steady it by hand near the cut."

@@ -60,6 +60,15 @@ pub enum Clash {
         /// So much room is missing.
         missing: Length,
     },
+    /// The shelf outside reaches so far forward that a door which opens past the side strikes it.
+    OutsideInDoorsWay {
+        /// In front of which bay.
+        bay: u32,
+    },
+    /// The brackets under the bottom lie where the rail for the hooks is.
+    BracketsMeetHooks,
+    /// A shelf under the bottom of what stands on the floor: there is no room for it, and it is left out.
+    NothingUnder,
 }
 
 /// Everything that is in something's way.

@@ -45,6 +45,8 @@ pub struct Prices {
     pub screw: Figure,
     /// A hook.
     pub hook: Figure,
+    /// A bracket of the shelf outside.
+    pub bracket: Figure,
 }
 
 /// What has a price.
@@ -75,11 +77,13 @@ pub enum Priced {
     Screw,
     /// A hook.
     Hook,
+    /// A bracket of the shelf outside.
+    Bracket,
 }
 
 impl Priced {
     /// In the order of the list.
-    pub const ALL: [Self; 16] = [
+    pub const ALL: [Self; 17] = [
         Self::Board(Stock::Carcass),
         Self::Board(Stock::Shelf),
         Self::Board(Stock::Door),
@@ -96,6 +100,7 @@ impl Priced {
         Self::Handle,
         Self::Screw,
         Self::Hook,
+        Self::Bracket,
     ];
 
     const fn of(fitting: Fitting) -> Self {
@@ -109,6 +114,7 @@ impl Priced {
             Fitting::Leg => Self::Leg,
             Fitting::Screw { .. } => Self::Screw,
             Fitting::Hook => Self::Hook,
+            Fitting::Bracket { .. } => Self::Bracket,
         }
     }
 
@@ -131,6 +137,7 @@ impl Priced {
             Self::Handle => "prices.handle",
             Self::Screw => "prices.screw",
             Self::Hook => "prices.hook",
+            Self::Bracket => "prices.bracket",
         }
     }
 }
@@ -176,7 +183,7 @@ impl Inputs {
     fn is_in_use(&self, stock: Stock) -> bool {
         let some = |count: &Figure| count.value(FigureKind::Count) != Ok(0.0);
         match stock {
-            Stock::Shelf => some(&self.fixed_shelves) || some(&self.loose_shelves),
+            Stock::Shelf => some(&self.fixed_shelves) || some(&self.loose_shelves) || self.has_outside(),
             Stock::Door => self.has_doors(),
             Stock::Strip => self.stands.is_hung(),
             Stock::Carcass | Stock::Back => true,
@@ -207,8 +214,9 @@ impl Inputs {
             Priced::Rail | Priced::RailSocket => !self.rail_bay.is_blank(),
             Priced::Leg => self.stands == Stands::Legs,
             Priced::Handle => self.has_doors() && self.handle.pull == Pull::Strip,
-            Priced::Screw => self.counts(Priced::Handle) || self.counts(Priced::Hook),
+            Priced::Screw => self.counts(Priced::Handle) || self.counts(Priced::Hook) || self.has_outside(),
             Priced::Hook => self.stands.is_hung() && !self.hooks.count.is_blank(),
+            Priced::Bracket => self.has_outside(),
         }
     }
 
@@ -226,6 +234,7 @@ impl Inputs {
             Priced::Handle => &self.prices.handle,
             Priced::Screw => &self.prices.screw,
             Priced::Hook => &self.prices.hook,
+            Priced::Bracket => &self.prices.bracket,
         }
     }
 

@@ -75,6 +75,13 @@ pub enum Fitting {
     Leg,
     /// A hook.
     Hook,
+    /// A bracket of the shelf outside.
+    Bracket {
+        /// How far it goes along under the shelf.
+        arm: Length,
+        /// How far it goes down.
+        leg: Length,
+    },
     /// A wood screw.
     Screw {
         /// How long it is.
@@ -112,6 +119,12 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
     if let Some(rail) = &cabinet.hooks {
         add(Fitting::Hook, rail.hooks.len());
         add(Fitting::Screw { length: rail.screw }, rail.screws.len());
+    }
+    if let Some(shelf) = &cabinet.outside {
+        let brackets = shelf.brackets.len();
+        add(Fitting::Bracket { arm: shelf.arm, leg: shelf.leg }, brackets);
+        add(Fitting::Screw { length: shelf.screw }, brackets.saturating_mul(shelf.screws.len()));
+        add(Fitting::Screw { length: shelf.shelf_screw }, brackets.saturating_mul(shelf.shelf_screws.len()));
     }
     let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
     add(Fitting::ShelfPin, loose.saturating_mul(4));

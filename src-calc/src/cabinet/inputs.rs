@@ -3,6 +3,7 @@
 use super::costs::Prices;
 use super::handles::Handle;
 use super::hooks::Hooks;
+use super::outside::Outside;
 use crate::cards::joints::Kind as Joint;
 use crate::measure::{AngleReading, Figure, Reading};
 use crate::stock::fixings::{Screw, Stud};
@@ -258,6 +259,8 @@ pub struct Inputs {
     pub handle: Handle,
     /// What hangs below it.
     pub hooks: Hooks,
+    /// A shelf outside, on brackets.
+    pub outside: Outside,
     /// What the seen edges get.
     pub edging: Edging,
     /// How thick that is.
@@ -333,6 +336,7 @@ impl Default for Inputs {
             cup_edge: Reading::mm("4"),
             handle: Handle::default(),
             hooks: Hooks::default(),
+            outside: Outside::default(),
             edging: Edging::Bare,
             edging_thickness: Reading::mm("1"),
             sheet_length: Reading::mm("2440"),

@@ -20,6 +20,7 @@ mod hooks;
 mod inputs;
 mod joins;
 mod lists;
+mod outside;
 mod part;
 mod read;
 mod rows;
@@ -40,6 +41,7 @@ pub use hooks::{HookRail, Hooks};
 pub use inputs::{Back, Board, Corners, Doors, Edging, Inputs, Lie, SizeFrom, Stands};
 pub use joins::Join;
 pub use lists::{cut_list_csv, cut_list_text, edged};
+pub use outside::{Beside, Outside, OutsideShelf};
 pub use part::{Axis, Block, Hand, Part, Stock, What};
 pub use rows::Rows;
 pub use templates::{Pattern, RowUse, Template, templates};
@@ -52,6 +54,7 @@ use crate::problem::{Problem, Problems};
 use crate::working::Working;
 use build::Built;
 use frame::Frame;
+use outside::Site;
 use read::Given;
 use serde::Serialize;
 
@@ -113,6 +116,8 @@ pub struct Cabinet {
     pub groove: Option<groove::Answer>,
     /// The rail with hooks below it.
     pub hooks: Option<HookRail>,
+    /// The shelf outside.
+    pub outside: Option<OutsideShelf>,
     /// The wall cleat.
     pub cleat: Option<wall_cleat::Answer>,
     /// The shelves under their load.
@@ -158,7 +163,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let mut parts = built.parts;
     let joins = joins::joins(inputs, given.bays, &parts, &mut asked)?;
     let rail = checks::rail(inputs, &given, &frame, &mut asked)?;
-    let clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
+    let mut clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
     let doors = hung(inputs, &given, &rows, doors, &mut parts)?;
     if let Some(strip) = &given.handle {
         strip.tell(&mut asked);
@@ -167,11 +172,19 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         Some(row) => row.rail(&given, &frame, &mut parts)?,
         None => None,
     };
+    let site = Site { inputs, given: &given, frame: &frame, doors: &doors, rail: hooks.as_ref() };
+    let outside = match &given.outside {
+        Some(ledge) => ledge.shelf(&site, &mut parts)?,
+        None => None,
+    };
+    clashes.extend(outside::clashes(&site, &parts, outside.as_ref())?);
     let weight_kg = checks::weight_kg(inputs, &parts)?;
+    // What stands on the shelf outside hangs on the wall all the same.
+    let outside_kg = outside.as_ref().map_or(0.0, |shelf| shelf.load_kg);
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
         shelves: checks::shelves(inputs, &parts, &mut asked)?,
-        hang: checks::hang(inputs, &given, &frame, (weight_kg, &mut asked))?,
+        hang: checks::hang(inputs, &given, &frame, (weight_kg + outside_kg, &mut asked))?,
         fits: fits::fits(inputs, &given, &frame, loose)?,
         cut_list: goods::cut_list(&parts),
         edging: goods::edging(inputs, &parts)?,
@@ -192,6 +205,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         back: frame.back.clone(),
         groove: frame.groove.clone(),
         hooks,
+        outside,
         cleat: frame.cleat.clone(),
         rail,
         weight_kg,
@@ -206,7 +220,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     cabinet.work = work::steps(&cabinet);
     cabinet.work_mark = work::work_mark(&cabinet);
     cabinet.working = working::working(inputs, &given, &frame, &cabinet)?;
-    cabinet.cautions = cautions(&cabinet);
+    cabinet.cautions = cautions(inputs, &cabinet);
     Ok(cabinet)
 }
 
@@ -261,9 +275,15 @@ fn hung(
     Ok(hung)
 }
 
-/// Of every card that was asked, each once.
-fn cautions(cabinet: &Cabinet) -> Vec<Caution> {
+/// Of every card that was asked, each once; those of brackets, which no card knows, first.
+fn cautions(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Caution> {
     let mut all: Vec<Caution> = Vec::new();
+    if cabinet.outside.is_some() {
+        all.push(Caution::BracketLoad);
+        if !inputs.stands.is_hung() {
+            all.push(Caution::TipsOver);
+        }
+    }
     let asked = [
         cabinet.hang.as_ref().map(|hang| &hang.cautions),
         cabinet.cleat.as_ref().map(|cleat| &cleat.cautions),
@@ -275,6 +295,7 @@ fn cautions(cabinet: &Cabinet) -> Vec<Caution> {
         cabinet.joins.first().map(|join| &join.marks.cautions),
         cabinet.shelves.first().map(|shelf| &shelf.answer.cautions),
         cabinet.rail.as_ref().map(|rail| &rail.cautions),
+        cabinet.outside.as_ref().map(|shelf| &shelf.answer.cautions),
     ];
     for caution in asked.into_iter().flatten().flatten() {
         if !all.contains(caution) {

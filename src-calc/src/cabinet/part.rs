@@ -108,6 +108,8 @@ pub enum What {
     },
     /// The rail for hooks, under the bottom.
     HookRail,
+    /// A shelf outside, on brackets.
+    OutsideShelf,
     /// The cleat's strip on the cabinet.
     CabinetStrip,
     /// The cleat's strip on the wall.
@@ -149,6 +151,7 @@ impl What {
             Self::Door { .. } => "Door",
             Self::Handle { .. } => "Handle strip",
             Self::HookRail => "Hook rail",
+            Self::OutsideShelf => "Outside shelf",
             Self::CabinetStrip => "Cleat on the cabinet",
             Self::WallStrip => "Cleat on the wall",
             Self::Spacer => "Spacer",

@@ -3,6 +3,7 @@
 use super::handles::Strip;
 use super::hooks::Row;
 use super::inputs::{Board, Doors, Edging, Inputs, SizeFrom, Stands};
+use super::outside::Ledge;
 use crate::measure::{Figure, FigureKind, Length, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};
 
@@ -50,6 +51,8 @@ pub(super) struct Given {
     pub(super) handle: Option<Strip>,
     /// None where nothing hangs below.
     pub(super) hooks: Option<Row>,
+    /// None where there is no shelf outside.
+    pub(super) outside: Option<Ledge>,
 }
 
 /// A measured length above zero, no longer than any sheet.
@@ -124,7 +127,7 @@ impl Inputs {
     }
 
     /// Every length that is typed, by its field.
-    fn lengths(&self) -> [(&'static str, &Reading); 37] {
+    fn lengths(&self) -> [(&'static str, &Reading); 42] {
         [
             ("width", &self.width),
             ("height", &self.height),
@@ -161,6 +164,11 @@ impl Inputs {
             ("handle.length", &self.handle.length),
             ("handle.set_in", &self.handle.set_in),
             ("hooks.height", &self.hooks.height),
+            ("outside.up", &self.outside.up),
+            ("outside.length", &self.outside.length),
+            ("outside.depth", &self.outside.depth),
+            ("outside.arm", &self.outside.arm),
+            ("outside.leg", &self.outside.leg),
             ("stud_pitch", &self.stud_pitch),
             ("screw_length", &self.screw_length),
         ]
@@ -223,6 +231,7 @@ impl Inputs {
         let gap = p.zero_or_more("gap", &self.gap);
         let handle = self.strip(p);
         let hooks = self.row(p);
+        let outside = self.ledge(p);
         check_kerf(p, &self.kerf);
         p.above_zero("sheet_length", &self.sheet_length);
         p.above_zero("sheet_width", &self.sheet_width);
@@ -257,6 +266,7 @@ impl Inputs {
                 edging: edging?,
                 handle: handle?,
                 hooks: hooks?,
+                outside: outside?,
             })
         })();
         given.filter(|_| problems.is_empty()).ok_or(problems)

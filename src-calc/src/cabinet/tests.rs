@@ -2,6 +2,7 @@ mod any_text;
 mod costs;
 mod handles;
 mod hooks;
+mod outside;
 
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};

@@ -1,6 +1,7 @@
 //! The order of work: every setting of a machine once, with all the parts that share it.
 
 use super::Cabinet;
+use super::outside::Beside;
 use super::part::{Part, Stock, What};
 use crate::cards::joints::Kind;
 use crate::cards::{groove, wall_cleat};
@@ -85,6 +86,17 @@ pub enum Setup {
         /// From its left end.
         at: Vec<Length>,
     },
+    /// Marks for the screws of brackets, each with as many.
+    Brackets {
+        /// Where the shelf outside is.
+        at: Beside,
+        /// Whether they are on the shelf itself; else on what holds it.
+        shelf: bool,
+        /// The brackets, one by one, from where [`super::OutsideShelf`] has them.
+        along: Vec<Length>,
+        /// The screws of each, across that.
+        across: Vec<Length>,
+    },
     /// Joints along an edge.
     Join {
         /// What joins it.
@@ -106,6 +118,8 @@ pub enum Setup {
     HangDoors,
     /// Strips screwed to the wall, and the cabinet hooked on.
     HangUp,
+    /// Brackets screwed on, and the shelf outside on them.
+    FixOutside,
 }
 
 /// A step of the work.
@@ -203,6 +217,13 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
         steps.add(Setup::HookRailHoles { from_front: rail.from_front, at: rail.screws.clone() }, rail.under);
         steps.add(Setup::Hooks { up: rail.up, at: rail.hooks.clone() }, rail.on);
     }
+    if let Some(shelf) = &cabinet.outside {
+        let at = shelf.at;
+        let (along, across) = (shelf.on_holder.clone(), shelf.screws.clone());
+        steps.add(Setup::Brackets { at, shelf: false, along, across }, shelf.held_by);
+        let (along, across) = (shelf.brackets.clone(), shelf.shelf_screws.clone());
+        steps.add(Setup::Brackets { at, shelf: true, along, across }, shelf.on);
+    }
     for join in &cabinet.joins {
         let marks = &join.marks;
         let setup = Setup::Join { kind: marks.kind, marks: marks.marks.clone(), line: marks.line };
@@ -236,6 +257,10 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
             _ => {}
         }
     }
+    // Last, so that the cabinet is lighter to lift.
+    if let Some(shelf) = &cabinet.outside {
+        steps.add(Setup::FixOutside, shelf.on);
+    }
 }
 
 /// The mark of a cabinet's work: of every part, its place, and every hole and joint.
@@ -255,6 +280,10 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
         }
         if let Some(rail) = &cabinet.hooks {
             (&rail.hooks, &rail.screws, rail.from_front, rail.screw).hash(hasher);
+        }
+        if let Some(shelf) = &cabinet.outside {
+            (&shelf.on_holder, &shelf.screws, shelf.screw).hash(hasher);
+            (&shelf.brackets, &shelf.shelf_screws, shelf.shelf_screw).hash(hasher);
         }
         for join in &cabinet.joins {
             (&join.lines, &join.marks.marks, join.marks.line).hash(hasher);

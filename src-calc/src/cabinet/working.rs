@@ -3,7 +3,7 @@
 use super::frame::Frame;
 use super::inputs::{Inputs, Lie, SizeFrom};
 use super::read::Given;
-use super::{Cabinet, What};
+use super::{Axis, Beside, Cabinet, What};
 use crate::measure::{Length, LengthError, Quantity};
 use crate::source::{GEOMETRY, Source};
 use crate::working::Working;
@@ -100,6 +100,12 @@ pub(super) fn working(
             strip.screw_line()?,
             GEOMETRY,
         );
+    }
+    if let Some(shelf) = &cabinet.outside {
+        let along = if shelf.at == Beside::Under { Axis::Across } else { Axis::Deep };
+        let (l, n) = (shelf.place.extent(along)?, Quantity::count(u64::try_from(shelf.brackets.len()).unwrap_or(0)));
+        let given = [("l", l.into()), ("e", shelf.end.into()), ("n", n)];
+        working.step("Bracket to bracket", "p = (l − 2 · e) / (n − 1)", given, shelf.answer.bay, GEOMETRY);
     }
     working.step("Weight, empty", "sum of ρ · a · b · t", [], Quantity::kg(cabinet.weight_kg), WEIGHT);
     Ok(working)

@@ -19,6 +19,7 @@ pub(crate) fn rounds(slug: &str) -> Vec<Value> {
                 "loose_shelves": ["0", "3"],
             }),
             json!({ "handle": [{ "pull": "strip", "set_in": "3" }], "hooks": [{ "count": "4" }] }),
+            json!({ "outside": [{ "at": "left" }, { "at": "right", "brackets": "3" }, { "at": "under", "brackets": "6" }] }),
         ],
         "back-panel" => vec![
             json!({

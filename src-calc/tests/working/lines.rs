@@ -19,7 +19,8 @@ pub(crate) const LINES: &[Lines] = &[
         card: "cabinet",
         demo: "Width inside; Height inside; From the back to the front of the shelves; Length of a loose shelf; \
                Weight, empty",
-        elsewhere: "Width of the carcass; Height of the carcass; From a door's free edge to the screws of its handle",
+        elsewhere: "Width of the carcass; Height of the carcass; From a door's free edge to the screws of its handle; \
+               Bracket to bracket",
     },
     Lines {
         card: "back-panel",

@@ -56,7 +56,9 @@ fn every_field_is_described() {
     let (schema, inputs) = (schema(), serde_json::to_value(Inputs::default()).unwrap());
     let described = &schema["$defs"]["cabinet"]["properties"];
     assert_eq!(keys(described), keys(&inputs));
-    for (part, of) in [("board", "carcass"), ("handle", "handle"), ("hooks", "hooks"), ("prices", "prices")] {
+    for (part, of) in
+        [("board", "carcass"), ("handle", "handle"), ("hooks", "hooks"), ("outside", "outside"), ("prices", "prices")]
+    {
         assert_eq!(keys(&schema["$defs"][part]["properties"]), keys(&inputs[of]), "{part}");
     }
     for (name, field) in described.as_object().unwrap() {
@@ -78,10 +80,12 @@ fn every_choice_is_read() {
         assert!(!is_file(&file(&json!({ name.as_str(): "no such word" }))), "{name}");
     }
     assert!(choices > 30, "{choices} choices");
-    for word in schema["$defs"]["handle"]["properties"]["pull"]["enum"].as_array().unwrap() {
-        assert!(is_file(&file(&json!({ "handle": { "pull": word } }))), "{word}");
+    for (part, choice) in [("handle", "pull"), ("handle", "at"), ("outside", "at")] {
+        for word in schema["$defs"][part]["properties"][choice]["enum"].as_array().unwrap() {
+            assert!(is_file(&file(&json!({ part: { choice: word } }))), "{part}.{choice}: {word}");
+        }
+        assert!(!is_file(&file(&json!({ part: { choice: "no such word" } }))), "{part}.{choice}");
     }
-    assert!(!is_file(&file(&json!({ "handle": { "pull": "no such word" } }))));
 }
 
 #[test]

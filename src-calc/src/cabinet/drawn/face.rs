@@ -2,8 +2,8 @@
 //! corner that everything is measured from marked.
 
 use super::along;
-use crate::cabinet::part::{Axis, Hand, Part, What};
-use crate::cabinet::{Cabinet, Door, Join};
+use crate::cabinet::part::{Axis, Block, Hand, Part, What};
+use crate::cabinet::{Beside, Cabinet, Door, Join};
 use crate::drawing::{Dimension, Drawing, Layer, Point, Shape};
 use crate::measure::{Length, LengthError};
 use serde::Serialize;
@@ -32,10 +32,14 @@ const SCREW_HOLE_MM: f64 = 4.5;
 impl Face {
     /// The faces of a part that something is done to; one of them where nothing is.
     pub(super) fn of(cabinet: &Cabinet, on: usize, part: &Part) -> Vec<Self> {
+        let holds_outside = cabinet.outside.as_ref().is_some_and(|shelf| shelf.held_by == on);
         let side = |hand: Hand| if hand == Hand::Right { Self::Right } else { Self::Left };
         match (part.thick, part.what) {
-            (_, What::Side(Hand::Left)) => vec![Self::Right],
-            (_, What::Side(Hand::Right)) => vec![Self::Left],
+            (_, What::Side(hand)) => {
+                let inner = if hand == Hand::Left { Self::Right } else { Self::Left };
+                let outer = if hand == Hand::Left { Self::Left } else { Self::Right };
+                if holds_outside { vec![inner, outer] } else { vec![inner] }
+            }
             (Axis::Across, _) => {
                 let mut faces: Vec<Self> = Vec::new();
                 let rows = cabinet.rows.iter().filter(|rows| rows.on == on).map(|rows| side(rows.face));
@@ -51,7 +55,8 @@ impl Face {
                 }
                 if faces.is_empty() { vec![Self::Right] } else { faces }
             }
-            (Axis::Up, What::Top) => vec![Self::Lower],
+            (Axis::Up, What::Top | What::OutsideShelf) => vec![Self::Lower],
+            (Axis::Up, What::Bottom) if holds_outside => vec![Self::Upper, Self::Lower],
             (Axis::Up, _) => vec![Self::Upper],
             (Axis::Deep, _) => vec![Self::Rear],
         }
@@ -65,6 +70,8 @@ impl Face {
             // Seen from inside with its lower end to the left, a left side has its front edge at the top.
             Self::Right => (Axis::Up, Axis::Deep, false),
             Self::Left => (Axis::Up, Axis::Deep, true),
+            // A shelf beside the cabinet lies along its side: seen from below with its rear end to the left.
+            Self::Lower if matches!(part.grain, Axis::Deep) => (Axis::Deep, Axis::Across, true),
             Self::Lower => (Axis::Across, Axis::Deep, false),
             Self::Upper => (Axis::Across, Axis::Deep, true),
             Self::Rear => match part.grain {
@@ -172,6 +179,50 @@ fn hooks(cabinet: &Cabinet, on: usize, map: &Map, drawing: &mut Drawing) {
     }
 }
 
+/// The screws of the brackets of a shelf outside, in what holds it and in the shelf.
+fn brackets(cabinet: &Cabinet, (on, part): (usize, &Part), face: Face, map: &Map, drawing: &mut Drawing) {
+    let Some(shelf) = &cabinet.outside else { return };
+    let ([left, rear, low], [right, ..]) = (part.place.from.map(Length::as_mm), shelf.place.to.map(Length::as_mm));
+    let depth = cabinet.depth.as_mm();
+    let (along, across) = match on {
+        on if on == shelf.on => (&shelf.brackets, &shelf.shelf_screws),
+        // On the other face nothing is screwed on.
+        on if on == shelf.held_by && outer(shelf.at) == face => (&shelf.on_holder, &shelf.screws),
+        _ => return,
+    };
+    for (a, b) in along.iter().flat_map(|a| across.iter().map(|b| (a.as_mm(), b.as_mm()))) {
+        let place = match (on == shelf.on, shelf.at) {
+            (true, Beside::Under) => [shelf.place.from[0].as_mm() + a, rear + b, low],
+            (true, Beside::Left) => [right - b, a, low],
+            (true, _) => [left + b, a, low],
+            (false, Beside::Under) => [left + a, depth - b, low],
+            (false, _) => [left, depth - a, low + b],
+        };
+        let centre = map.point(place);
+        drawing.shapes.push(Shape::Circle { layer: Layer::Mark, centre, radius: SCREW_HOLE_MM / 2.0 });
+    }
+}
+
+/// The face of what holds a shelf outside that it is on.
+const fn outer(at: Beside) -> Face {
+    match at {
+        Beside::Left => Face::Left,
+        Beside::Right => Face::Right,
+        Beside::Under | Beside::None => Face::Lower,
+    }
+}
+
+/// Whether a groove is open towards that face.
+fn opens_to(face: Face, part: &Part, groove: &Block) -> bool {
+    match face {
+        Face::Right => groove.to[0] == part.place.to[0],
+        Face::Left => groove.from[0] == part.place.from[0],
+        Face::Upper => groove.to[2] == part.place.to[2],
+        Face::Lower => groove.from[2] == part.place.from[2],
+        Face::Rear => true,
+    }
+}
+
 /// The line of a joint on a face, and its marks across it.
 fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
     let Some(part) = cabinet.parts.get(on) else { return };
@@ -182,6 +233,10 @@ fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, draw
         let Some(end) = cabinet.parts.get(*edge) else { continue };
         let looks_left = end.place.from[0] < part.place.from[0];
         if part.thick == Axis::Across && (face == Face::Left) != looks_left {
+            continue;
+        }
+        let looks_down = end.place.from[2] < part.place.from[2];
+        if part.thick == Axis::Up && (face == Face::Lower) != looks_down {
             continue;
         }
         let (datum, _) = along(part, part.grain);
@@ -206,6 +261,9 @@ fn datum(part: &Part, map: &Map) -> Point {
     let front = match part.what {
         What::Door { hinged: Hand::Right, .. } => part.place.to,
         What::Door { .. } => part.place.from,
+        // Its brackets begin at the rear, or at the side that it is on.
+        What::OutsideShelf if part.grain == Axis::Across || !part.place.from[0].is_negative() => part.place.from,
+        What::OutsideShelf => [part.place.to[0], part.place.from[1], part.place.from[2]],
         _ => [part.place.from[0], part.place.to[1], part.place.from[2]],
     };
     let at = map.length([front[0], front[1], part.place.from[2]]);
@@ -216,7 +274,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
     let map = Map::new(part, face);
     let [long, wide] = map.size;
     let mut drawing = Drawing { shapes: vec![Shape::rect(Layer::Outline, [0.0; 2], map.size)], ..Drawing::default() };
-    for groove in &part.grooves {
+    for groove in part.grooves.iter().filter(|groove| opens_to(face, part, groove)) {
         drawing.shapes.push(Shape::rect(Layer::Groove, map.length(groove.from), map.length(groove.to)));
     }
     rows(cabinet, on, face, &map, &mut drawing);
@@ -225,6 +283,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
         handle_screws(door, &map, &mut drawing, hinged);
     }
     hooks(cabinet, on, &map, &mut drawing);
+    brackets(cabinet, (on, part), face, &map, &mut drawing);
     for join in &cabinet.joins {
         joined(cabinet, join, on, face, &map, &mut drawing);
     }

@@ -1,8 +1,8 @@
 //! The cabinet from in front, from the side, from above.
 
 use super::{along, is_behind, is_door};
-use crate::cabinet::Cabinet;
 use crate::cabinet::part::{Axis, Part, Stock, What};
+use crate::cabinet::{Beside, Cabinet, OutsideShelf};
 use crate::drawing::{Dimension, Drawing, Layer, Shape};
 use crate::measure::{Length, LengthError};
 
@@ -56,13 +56,16 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         let [from, to] = [door.place.from, door.place.to].map(|corner| [mm(corner[0]), mm(corner[2])]);
         drawing.shapes.push(Shape::rect(Layer::Hidden, from, to));
     }
+    let brackets = cabinet.outside.iter().flat_map(OutsideShelf::brackets_in_front);
+    drawing.shapes.extend(brackets.map(|points| Shape::Line { layer: Layer::Outline, points, closed: false }));
     let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [width, low], rows.at(1), cabinet.width));
     for (from, to) in &cabinet.bays {
         drawing.dimensions.push(Dimension::new([mm(*from), low], [mm(*to), low], rows.at(0), to.minus(*from)?));
     }
     let over_all = cabinet.height.plus(cabinet.base)?;
-    drawing.dimensions.push(Dimension::new([0.0, -base], [0.0, height], rows.at(1), over_all));
+    let left = leftmost(cabinet);
+    drawing.dimensions.push(Dimension::new([left, -base], [left, height], rows.at(1), over_all));
     heights(cabinet, &rows, &mut drawing)?;
     Ok(drawing)
 }
@@ -70,6 +73,11 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
 /// Where the lowest part ends, or the legs that are no parts.
 fn lowest(cabinet: &Cabinet, base: f64) -> f64 {
     cabinet.parts.iter().map(|part| along(part, Axis::Up).0).fold(-base, f64::min)
+}
+
+/// Where the part farthest to the left begins.
+fn leftmost(cabinet: &Cabinet) -> f64 {
+    cabinet.parts.iter().map(|part| along(part, Axis::Across).0).fold(0.0, f64::min)
 }
 
 /// Running heights of the first bay's boards on its left: clear heights from board to board.
@@ -83,9 +91,10 @@ fn heights(cabinet: &Cabinet, rows: &Rows, drawing: &mut Drawing) -> Result<(), 
         }
     }
     boards.sort_unstable();
+    let left = leftmost(cabinet);
     for (board, next) in boards.iter().zip(boards.iter().skip(1)) {
         let clear = next.0.minus(board.1)?;
-        drawing.dimensions.push(Dimension::new([0.0, mm(board.1)], [0.0, mm(next.0)], rows.at(0), clear));
+        drawing.dimensions.push(Dimension::new([left, mm(board.1)], [left, mm(next.0)], rows.at(0), clear));
     }
     Ok(())
 }
@@ -108,6 +117,12 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
             None => rect(part, Layer::Cut, Axis::Deep, Axis::Up, false),
         };
         drawing.draw_of(on, [shape]);
+    }
+    if let Some(shelf) = cabinet.outside.as_ref().filter(|shelf| shelf.at == Beside::Under) {
+        let (rear, high) = (mm(shelf.place.from[1]), mm(shelf.place.to[2]));
+        let end = rear + mm(shelf.arm);
+        let points = vec![[end, high + mm(shelf.leg)], [rear, high + mm(shelf.leg)], [rear, high], [end, high]];
+        drawing.shapes.push(Shape::Line { layer: Layer::Outline, points, closed: false });
     }
     let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [depth, low], rows.at(1), cabinet.depth));
@@ -133,7 +148,7 @@ pub(super) fn plan(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let mut edges: Vec<(f64, f64)> = cabinet
         .parts
         .iter()
-        .filter(|part| part.thick == Axis::Up && part.stock != Stock::Edging)
+        .filter(|part| part.thick == Axis::Up && part.stock != Stock::Edging && part.what != What::OutsideShelf)
         .map(|part| along(part, Axis::Up))
         .collect();
     edges.sort_by(|a, b| a.0.total_cmp(&b.0));
@@ -146,6 +161,9 @@ pub(super) fn plan(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let parts = || cabinet.parts.iter().enumerate();
     for (on, part) in parts().filter(|(_, part)| is_cut(part, Axis::Up, at) && !is_behind(part)) {
         drawing.draw_of(on, [rect(part, Layer::Cut, Axis::Across, Axis::Deep, true)]);
+    }
+    for (on, part) in parts().filter(|(_, part)| part.what == What::OutsideShelf && !is_cut(part, Axis::Up, at)) {
+        drawing.draw_of(on, [rect(part, Layer::Hidden, Axis::Across, Axis::Deep, true)]);
     }
     // The grooves that the back lies in are cut out of the boards.
     let boards = cabinet.parts.iter().filter(|part| is_cut(part, Axis::Up, at));
@@ -166,6 +184,7 @@ pub(super) fn plan(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         drawing.dimensions.push(Dimension::new([mm(from), front], [mm(to), front], beside, to.minus(from)?));
     }
     drawing.dimensions.push(Dimension::new([0.0, front], [width, front], rows.at(1), cabinet.width));
-    drawing.dimensions.push(Dimension::new([0.0, -depth], [0.0, 0.0], rows.at(0), cabinet.depth));
+    let left = leftmost(cabinet);
+    drawing.dimensions.push(Dimension::new([left, -depth], [left, 0.0], rows.at(0), cabinet.depth));
     Ok(drawing)
 }

@@ -78,11 +78,12 @@ prop_compose! {
         edging in select(Edging::ALL),
         joint in select(Kind::ALL),
         past_bottom in any::<bool>(),
-        (own, pull) in (any::<bool>(), select(Pull::ALL)),
+        (own, pull, outside) in (any::<bool>(), select(Pull::ALL), select(Beside::ALL)),
     ) -> Inputs {
         let mut inputs =
             Inputs { size_from, corners, back, stands, doors, lie, edging, joint, past_bottom, ..Inputs::default() };
         inputs.handle.pull = pull;
+        inputs.outside.at = outside;
         if own {
             inputs.hooks.count = "5".into();
         }

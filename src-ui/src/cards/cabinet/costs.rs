@@ -23,6 +23,7 @@ fn name(what: Priced, inputs: &Inputs) -> AttrValue {
         Priced::Handle => say("cabinet-part-handle"),
         Priced::Screw => say("cabinet-cost-screws"),
         Priced::Hook => say("cabinet-hook"),
+        Priced::Bracket => say("cabinet-cost-brackets"),
     }
 }
 
@@ -161,6 +162,9 @@ pub(super) fn fields(fields: &Fields<Cabinet>) -> Html {
             }
             if has(Priced::Hook) {
                 { fields.figure("cabinet-prices-hook", "", |inputs| &mut inputs.prices.hook) }
+            }
+            if has(Priced::Bracket) {
+                { fields.figure("cabinet-prices-bracket", "", |inputs| &mut inputs.prices.bracket) }
             }
         </>
     }

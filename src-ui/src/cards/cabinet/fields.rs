@@ -3,7 +3,7 @@
 use super::{Cabinet, costs};
 use crate::widgets::fields::Fields;
 use crate::words::say;
-use scantling::cabinet::{At, Back, Corners, Doors, Edging, Lie, Pull, SizeFrom, Stands};
+use scantling::cabinet::{At, Back, Beside, Corners, Doors, Edging, Lie, Pull, SizeFrom, Stands};
 use scantling::cards::joints::Kind;
 use scantling::stock::materials::Choice;
 use yew::prelude::*;
@@ -222,6 +222,32 @@ fn stands(fields: &Fields<Cabinet>) -> Html {
     }
 }
 
+/// A shelf on brackets: nothing of it is asked for where there is none.
+fn outside(fields: &Fields<Cabinet>) -> Html {
+    let outside = &fields.inputs().outside;
+    html! {
+        <>
+            { fields.choice("cabinet-outside-at", |inputs| &mut inputs.outside.at, vec![
+                (Beside::None, say("cabinet-outside-at-none")),
+                (Beside::Left, say("cabinet-outside-at-left")),
+                (Beside::Right, say("cabinet-outside-at-right")),
+                (Beside::Under, say("cabinet-outside-at-under")),
+            ]) }
+            if outside.at != Beside::None {
+                if outside.at != Beside::Under {
+                    { fields.length("cabinet-outside-up", |inputs| &mut inputs.outside.up) }
+                }
+                { fields.length("cabinet-outside-length", |inputs| &mut inputs.outside.length) }
+                { fields.length("cabinet-outside-depth", |inputs| &mut inputs.outside.depth) }
+                { fields.figure("cabinet-outside-brackets", "", |inputs| &mut inputs.outside.brackets) }
+                { fields.length("cabinet-outside-arm", |inputs| &mut inputs.outside.arm) }
+                { fields.length("cabinet-outside-leg", |inputs| &mut inputs.outside.leg) }
+                { fields.figure("cabinet-outside-load", "kg/m", |inputs| &mut inputs.outside.load) }
+            }
+        </>
+    }
+}
+
 fn sheets(fields: &Fields<Cabinet>) -> Html {
     html! {
         <>
@@ -241,6 +267,7 @@ pub(super) fn all(fields: &Fields<Cabinet>) -> Html {
             { fields.group(say("cabinet-group-inside"), inside(fields)) }
             { fields.group(say("cabinet-group-doors"), doors(fields)) }
             { fields.group(say("cabinet-group-stands"), stands(fields)) }
+            { fields.group(say("cabinet-group-outside"), outside(fields)) }
             { fields.group(say("cabinet-group-sheets"), sheets(fields)) }
             { fields.group(say("cabinet-group-prices"), costs::fields(fields)) }
         </>

@@ -46,6 +46,9 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-door", [("bay", bay.into()), ("missing", missing.into())])
         }
+        Clash::OutsideInDoorsWay { bay } => say_with("cabinet-clash-outside", [("bay", bay.into())]),
+        Clash::BracketsMeetHooks => say("cabinet-clash-brackets"),
+        Clash::NothingUnder => say("cabinet-clash-under"),
     }
 }
 
@@ -57,6 +60,9 @@ fn wrongs(answer: &Answer, show: Show) -> Vec<AttrValue> {
     }
     if answer.shelves.iter().any(|shelf| !shelf.answer.holds) {
         wrongs.push(say("cabinet-wrong-shelf"));
+    }
+    if answer.outside.as_ref().is_some_and(|shelf| !shelf.answer.holds) {
+        wrongs.push(say("cabinet-wrong-outside"));
     }
     if answer.rail.as_ref().is_some_and(|rail| !rail.holds) {
         wrongs.push(say("cabinet-wrong-rail"));
@@ -149,6 +155,10 @@ fn fitting(what: Fitting, show: Show) -> AttrValue {
         Fitting::Rail { length } => say_with("cabinet-rail-tube", [("length", show.on_drawing(length).into())]),
         Fitting::Leg => say("cabinet-leg"),
         Fitting::Hook => say("cabinet-hook"),
+        Fitting::Bracket { arm, leg } => {
+            let sizes = [("arm", show.on_drawing(arm).into()), ("leg", show.on_drawing(leg).into())];
+            say_with("cabinet-bracket", sizes)
+        }
         Fitting::Screw { length } => say_with("cabinet-screw", [("length", show.on_drawing(length).into())]),
     }
 }
@@ -180,6 +190,11 @@ fn holds(answer: &Answer, show: Show) -> Option<Group> {
         let sag = show.fine_mm(shelf.answer.long_term_mm);
         let span = show.on_drawing(shelf.answer.span);
         lines.push(Line::new(say_with("cabinet-shelf-sag", [("span", span.into())]), sag).toned(tone));
+    }
+    if let Some(shelf) = &answer.outside {
+        let tone = if shelf.answer.holds { Tone::Plain } else { Tone::Over };
+        lines.push(Line::new(say("cabinet-outside-sag"), show.fine_mm(shelf.answer.long_term_mm)).toned(tone));
+        lines.push(Line::new(say("cabinet-bracket-carries"), show.estimate(shelf.bracket_kg, Measure::Kg)));
     }
     if let Some(rail) = &answer.rail {
         let tone = if rail.holds { Tone::Plain } else { Tone::Over };

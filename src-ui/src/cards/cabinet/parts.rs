@@ -5,7 +5,7 @@ use crate::widgets::copying::PlainText;
 use crate::widgets::fold::Fold;
 use crate::widgets::saving::Save;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv, cut_list_text};
+use scantling::cabinet::{Beside, Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv, cut_list_text};
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -24,6 +24,7 @@ pub(super) fn name(what: What) -> AttrValue {
         What::Door { hinged: Hand::Right, .. } => say("cabinet-part-door-right"),
         What::Handle { .. } => say("cabinet-part-handle"),
         What::HookRail => say("cabinet-part-hook-rail"),
+        What::OutsideShelf => say("cabinet-part-outside-shelf"),
         What::CabinetStrip => say("cabinet-part-cabinet-strip"),
         What::WallStrip => say("cabinet-part-wall-strip"),
         What::Spacer => say("cabinet-part-spacer"),
@@ -227,6 +228,32 @@ fn hook_table(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
+/// The brackets of a shelf outside on what holds it, and on the shelf.
+fn bracket_table(cabinet: &Cabinet, show: Show) -> Html {
+    let Some(shelf) = &cabinet.outside else { return Html::default() };
+    let [along, across, of_shelf] = if shelf.at == Beside::Under {
+        ["cabinet-brackets-on-bottom", "cabinet-bracket-screws-on-bottom", "cabinet-bracket-screws-under"]
+    } else {
+        ["cabinet-brackets-on-side", "cabinet-bracket-screws-on-side", "cabinet-bracket-screws-beside"]
+    };
+    let rows = [
+        (say(along), &shelf.on_holder),
+        (say(across), &shelf.screws),
+        (say("cabinet-brackets-on-shelf"), &shelf.brackets),
+        (say(of_shelf), &shelf.shelf_screws),
+    ];
+    html! {
+        <table>
+            <caption>{ say("cabinet-brackets") }</caption>
+            <tbody>
+                { for rows.into_iter().map(|(label, at)| html! {
+                    <tr><th scope="row">{ label }</th><td>{ listed(at.iter().copied(), show) }</td></tr>
+                }) }
+            </tbody>
+        </table>
+    }
+}
+
 /// Running measurements, part by part: rows, joints, cups.
 pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
     html! {
@@ -236,6 +263,7 @@ pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
             { cup_table(cabinet, show) }
             { handle_table(cabinet, show) }
             { hook_table(cabinet, show) }
+            { bracket_table(cabinet, show) }
             { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
         </div>
     }

@@ -3,7 +3,8 @@
 use crate::pictures::{Ink, Place, Scale, across, line, paper, polygon, rect, upright};
 use crate::show::Show;
 use crate::words::say;
-use scantling::cabinet::{Axis, Cabinet, Part, Stock, What};
+use scantling::cabinet::{Axis, Cabinet, OutsideShelf, Part, Stock, What};
+use scantling::measure::Length;
 use yew::prelude::*;
 
 /// From where to where a part goes in a direction, in millimetres.
@@ -25,14 +26,18 @@ fn front(cabinet: &Cabinet, x: impl Fn(f64) -> f64, y: impl Fn(f64) -> f64) -> H
     };
     let back = cabinet.parts.iter().filter(|part| part.stock == Stock::Back).map(|part| block(part, Ink::Soft));
     let seen = cabinet.parts.iter().filter(|part| is_seen(part)).map(|part| block(part, Ink::Wood));
+    let brackets = cabinet.outside.iter().flat_map(OutsideShelf::brackets_in_front).map(|corners| {
+        let corners: Vec<_> = corners.into_iter().map(|[across, up]| (x(across), y(up))).collect();
+        html! { <>{ for corners.windows(2).map(|ends| line(ends[0], ends[1], Ink::Outline)) }</> }
+    });
     let doors = cabinet.doors.iter().map(|door| {
         let ((left, right), (low, high)) = (door.place.along(Axis::Across), door.place.along(Axis::Up));
-        let [left, right, low, high] = [left, right, low, high].map(scantling::measure::Length::as_mm);
+        let [left, right, low, high] = [left, right, low, high].map(Length::as_mm);
         let corners = [(left, low), (right, low), (right, high), (left, high), (left, low)];
         let corners: Vec<_> = corners.iter().map(|(across, up)| (x(*across), y(*up))).collect();
         html! { <>{ for corners.windows(2).map(|ends| line(ends[0], ends[1], Ink::Dashed)) }</> }
     });
-    html! { <>{ for back }{ for seen }{ for doors }</> }
+    html! { <>{ for back }{ for seen }{ for brackets }{ for doors }</> }
 }
 
 /// Cut through the middle of the first bay, seen from the right: the wall to the left.
@@ -60,17 +65,19 @@ pub(super) fn picture(cabinet: &Cabinet, show: Show) -> Html {
     let most = |axis: Axis| cabinet.parts.iter().map(|part| along(part, axis).1).fold(0.0, f64::max);
     let (rear, fore) = (least(Axis::Deep), most(Axis::Deep).max(depth));
     let base = -least(Axis::Up).min(-cabinet.base.as_mm());
+    let (left, right) = (least(Axis::Across), most(Axis::Across).max(width));
     let gap = 0.12 * width.max(depth);
     let place = Place { x: 30.0, y: 8.0, width: 322.0, height: 190.0 };
-    let scale = Scale::fit(width + gap + fore - rear, height + base, place);
+    let scale = Scale::fit(right - left + gap + fore - rear, height + base, place);
     let y = |up: f64| scale.y(up + base);
-    let (front_x, side_x) = (|across: f64| scale.x(across), |deep: f64| scale.x(width + gap + deep - rear));
+    let (front_x, side_x) =
+        (|across: f64| scale.x(across - left), |deep: f64| scale.x(right - left + gap + deep - rear));
     let foot = y(-base);
     let content = html! {
         <>
             { front(cabinet, front_x, y) }
             { section(cabinet, side_x, y) }
-            { upright(y(0.0), y(height), front_x(0.0) - 16.0, show.on_drawing(cabinet.height)) }
+            { upright(y(0.0), y(height), front_x(left) - 16.0, show.on_drawing(cabinet.height)) }
             { across(front_x(0.0), front_x(width), foot + 16.0, show.on_drawing(cabinet.width)) }
             { across(side_x(0.0), side_x(depth), foot + 34.0, show.on_drawing(cabinet.depth)) }
         </>

@@ -6,7 +6,7 @@ use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet as Answer, Inputs, Setup, Step};
+use scantling::cabinet::{Beside, Cabinet as Answer, Inputs, Setup, Step};
 use scantling::measure::Length;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -52,6 +52,15 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         Setup::Hooks { up, at: hooks } => {
             say_with("cabinet-do-hooks", [("up", at(*up).into()), ("at", listed(hooks).into())])
         }
+        Setup::Brackets { at: beside, shelf, along, across } => {
+            let values = || [("along", listed(along).into()), ("across", listed(across).into())];
+            match (beside, shelf) {
+                (Beside::Under, false) => say_with("cabinet-do-brackets-bottom", values()),
+                (_, false) => say_with("cabinet-do-brackets-side", values()),
+                (Beside::Under, true) => say_with("cabinet-do-brackets-under", values()),
+                (_, true) => say_with("cabinet-do-brackets-beside", values()),
+            }
+        }
         Setup::Edge => say("cabinet-do-edge"),
         Setup::Row { from_front, first, deep } => {
             let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
@@ -73,6 +82,7 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         Setup::FixHandles => say("cabinet-do-fix-handles"),
         Setup::HangDoors => say("cabinet-do-hang-doors"),
         Setup::HangUp => say("cabinet-do-hang-up"),
+        Setup::FixOutside => say("cabinet-do-fix-outside"),
     }
 }
 
