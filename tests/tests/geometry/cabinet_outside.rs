@@ -1,14 +1,43 @@
 //! What random cabinets have outside. Strips by which doors are opened: each in front of its own door, clear of the other,
-//! its screws through both. Hooks on a rail under the bottom. Only the places of the parts are used.
+//! its screws through both. Hooks on a rail under the bottom. A shelf on brackets. Only the places of the parts are used.
 
 use super::cabinet::{bounds, cabinet};
+use parry3d_f64::bounding_volume::{Aabb, BoundingVolume};
+use parry3d_f64::math::{Pose, Vector};
+use parry3d_f64::query::intersection_test;
+use parry3d_f64::shape::Cuboid;
 use proptest::prelude::*;
 use proptest::sample::select;
-use scantling::cabinet::{At, Cabinet, Hand, Inputs, Pull, Stands, What, solve};
+use scantling::cabinet::{
+    At, Beside, Block, Cabinet, Clash, Edging, Hand, Inputs, Lie, Outside, OutsideShelf, Pull, Stands, What, solve,
+};
 use scantling::measure::{AngleReading, Length, Reading};
 
 /// mm.
 const TOUCH: f64 = 1e-6;
+
+prop_compose! {
+    /// A shelf outside, three times in four.
+    fn outside()(
+        at in select(Beside::ALL),
+        (length, depth) in (1500..7000_u32, 900..2500_u32),
+        (brackets, leg) in (2..6_u32, 400..1400_u32),
+        arm in 52..95_u32,
+        load in 0..30_u32,
+    ) -> Outside {
+        let tenths = |tenths: u32| Reading::mm(&format!("{}.{}", tenths / 10, tenths % 10));
+        Outside {
+            at,
+            length: tenths(length),
+            depth: tenths(depth),
+            brackets: brackets.to_string().as_str().into(),
+            arm: tenths(depth * arm / 100),
+            leg: tenths(leg),
+            load: load.to_string().as_str().into(),
+            ..Outside::default()
+        }
+    }
+}
 
 prop_compose! {
     /// Random cabinets, three in four with strips on their doors, eight in nine of those that hang with hooks.
@@ -20,7 +49,19 @@ prop_compose! {
         bevel in select(vec!["", "20", "30"]),
         at in select(At::ALL),
         hooks in 0..9_u32,
+        outside in outside(),
+        (up, long) in (5..9_i64, 0..3_u32),
     ) -> Inputs {
+        // Somewhere on the upper half of the side.
+        let height = inputs.height.length().unwrap();
+        inputs.outside = outside;
+        inputs.outside.up = Reading::mm(&height.times(up, 10).unwrap().to_string());
+        match long {
+            0 => inputs.outside.length = Reading::default(),
+            // Nearly to the front, where doors come by.
+            1 => inputs.outside.length = Reading::mm(&inputs.depth.length().unwrap().times(49, 50).unwrap().to_string()),
+            _ => {}
+        }
         if hooks > 0 {
             inputs.hooks.count = hooks.to_string().as_str().into();
         }
@@ -54,8 +95,112 @@ fn hooks_fit(cabinet: &Cabinet) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// Where its board and their edging lie together, and that they fill it.
+fn filled(cabinet: &Cabinet, on: usize) -> (Aabb, f64) {
+    let own = |what: What| what == What::OutsideShelf || what == What::Edging { on };
+    let blocks = cabinet.parts.iter().filter(|part| own(part.what)).map(|part| bounds(&part.place));
+    blocks.fold((Aabb::new_invalid(), 0.0), |(all, volume), block| (all.merged(&block), volume + block.volume()))
+}
+
+/// The shelf touches the side, or hangs so far below the bottom; every bracket lies under it and on what holds it.
+fn shelf_fits(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
+    let Some(shelf) = &cabinet.outside else { return Ok(()) };
+    let (place, holder) = (bounds(&shelf.place), bounds(&cabinet.parts[shelf.held_by].place));
+    let (all, volume) = filled(cabinet, shelf.on);
+    prop_assert!((all.mins - place.mins).length() + (all.maxs - place.maxs).length() < TOUCH, "{all:?} for {place:?}");
+    prop_assert!((volume - place.volume()).abs() < 1e-3, "its edging does not fill it");
+    let [arm, leg, depth] = [shelf.arm, shelf.leg, cabinet.depth].map(Length::as_mm);
+    let near = |a: f64, b: f64| (a - b).abs() < TOUCH;
+    let under = shelf.at == Beside::Under;
+    let touches = match shelf.at {
+        Beside::Left => near(place.maxs.x, holder.mins.x),
+        Beside::Right => near(place.mins.x, holder.maxs.x),
+        _ => near(place.maxs.z, holder.mins.z - leg) && near(place.mins.y, holder.mins.y),
+    };
+    prop_assert!(touches, "{place:?} is not at {holder:?}");
+    if under {
+        prop_assert!(holder.mins.x < place.mins.x + TOUCH && place.maxs.x < holder.maxs.x + TOUCH);
+    } else {
+        prop_assert!(near(place.maxs.z, inputs.outside.up.length().unwrap().as_mm()));
+        prop_assert!(place.maxs.z < holder.maxs.z + TOUCH && holder.mins.z < place.mins.z - leg + TOUCH);
+    }
+    prop_assert!(-TOUCH < place.mins.y && place.maxs.y < depth + TOUCH, "{place:?} stands out in front");
+    let (low, high) = if under { (place.mins.x, place.maxs.x) } else { (place.mins.y, place.maxs.y) };
+    let mut on_holder: Vec<f64> = shelf.on_holder.iter().map(|at| at.as_mm()).collect();
+    on_holder.iter_mut().for_each(|at| *at = if under { holder.mins.x + *at } else { depth - *at });
+    on_holder.sort_by(f64::total_cmp);
+    let on_shelf: Vec<f64> = shelf.brackets.iter().map(|at| low + at.as_mm()).collect();
+    prop_assert!(on_shelf.len() >= 2 && on_shelf.len() == on_holder.len());
+    prop_assert!(
+        on_shelf.iter().zip(&on_holder).all(|(shelf, holder)| near(*shelf, *holder)),
+        "{on_shelf:?} {on_holder:?}"
+    );
+    let bay = shelf.answer.bay.as_mm();
+    prop_assert!(on_shelf.windows(2).all(|pair| near(pair[1] - pair[0], bay)), "{on_shelf:?} are not {bay} apart");
+    prop_assert!(near(on_shelf[0] - low, high - on_shelf[on_shelf.len() - 1]) && on_shelf[0] - low < 50.0 + TOUCH);
+    // The holder's part of a bracket, and the shelf's, each from its corner.
+    let (corner, end) = if under { (place.mins.y, place.mins.y + arm) } else { (place.mins.z, place.mins.z - leg) };
+    for screw in shelf.screws.iter().map(|at| if under { depth - at.as_mm() } else { holder.mins.z + at.as_mm() }) {
+        prop_assert!(
+            corner.min(end) < screw && screw < corner.max(end),
+            "a screw at {screw}, the bracket {corner}–{end}"
+        );
+    }
+    let board = bounds(&cabinet.parts[shelf.on].place);
+    let across = if under { board.extents().y } else { board.extents().x };
+    prop_assert!(arm < across + TOUCH && shelf.shelf_screws.iter().all(|at| at.is_positive() && at.as_mm() < arm));
+    let into = if under { holder.extents().z } else { holder.extents().x };
+    prop_assert!(shelf.screw.is_positive() && shelf.screw.as_mm() < into - 2.0, "{} in {into}", shelf.screw);
+    prop_assert!(shelf.shelf_screw.is_positive() && shelf.shelf_screw.as_mm() < place.extents().z - 2.0);
+    Ok(())
+}
+
+/// The shelf's clashes, by a door turned step by step about its rear corner, and by the brackets as solids.
+fn shelf_is_clear(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
+    let told = |wanted: fn(&Clash) -> bool| cabinet.clashes.iter().any(wanted);
+    let none = inputs.outside.at == Beside::Under && cabinet.outside.is_none();
+    prop_assert_eq!(told(|clash| *clash == Clash::NothingUnder), none);
+    let Some(shelf) = &cabinet.outside else { return Ok(()) };
+    let place = bounds(&shelf.place);
+    let solid = |block: Aabb| Cuboid::new(block.half_extents() - Vector::splat(1e-3));
+    let mut struck = false;
+    for door in cabinet.doors.iter().filter(|_| inputs.lie != Lie::Inset) {
+        let leaf = bounds(&door.place);
+        let (pivot, turn) = match cabinet.parts[door.on].what {
+            What::Door { hinged: Hand::Left, .. } => (leaf.mins.x, 1.0),
+            _ => (leaf.maxs.x, -1.0),
+        };
+        let pivot = Vector::new(pivot, leaf.mins.y, 0.0);
+        for degrees in (92..=180).step_by(4) {
+            let axis = Vector::new(0.0, 0.0, turn * f64::from(degrees).to_radians());
+            let turned = Pose::rotation(axis);
+            let pose = Pose::from_translation(pivot) * turned * Pose::from_translation(leaf.center() - pivot);
+            // A door of another bay comes over the front, not past the side.
+            struck |= intersection_test(&pose, &solid(leaf), &Pose::from_translation(place.center()), &solid(place))
+                .unwrap()
+                .intersecting
+                && door.place.from[0].min(cabinet.width.minus(door.place.to[0]).unwrap()) < cabinet.bays[0].0;
+        }
+    }
+    prop_assert_eq!(told(|clash| matches!(clash, Clash::OutsideInDoorsWay { .. })), struck);
+    let rail = cabinet.hooks.as_ref().map(|rail| bounds(&cabinet.parts[rail.on].place));
+    let meets = rail.filter(|_| shelf.at == Beside::Under).is_some_and(|rail| {
+        let holder = &cabinet.parts[shelf.held_by].place;
+        shelf.on_holder.iter().any(|at| {
+            let x = holder.from[0].as_mm() + at.as_mm();
+            let corner = Vector::new(x - 5.0, place.mins.y, -2.0);
+            let bracket = Aabb::new(corner, Vector::new(x + 5.0, place.mins.y + shelf.arm.as_mm(), -0.5));
+            bracket.intersection(&rail).is_some_and(|both| both.extents().min_element() > TOUCH)
+        })
+    });
+    prop_assert_eq!(told(|clash| *clash == Clash::BracketsMeetHooks), meets);
+    Ok(())
+}
+
 pub(super) fn outside_fits(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
     hooks_fit(cabinet)?;
+    shelf_fits(inputs, cabinet)?;
+    shelf_is_clear(inputs, cabinet)?;
     let mm = |reading: &Reading| reading.length().unwrap().as_mm();
     let mut strips = Vec::new();
     for door in &cabinet.doors {
@@ -125,4 +270,49 @@ fn a_handle_put_on_wrongly_is_seen() {
     let on = wide.doors[0].handle.as_ref().unwrap().on;
     wide.parts[on].place.to[0] = wide.parts[on].place.to[0].plus(ten).unwrap();
     assert!(outside_fits(&inputs, &wide).is_err());
+}
+
+/// The same for a shelf: in the air, too far forward, brackets that miss it or what holds it, a clash that is not told.
+#[test]
+fn a_shelf_put_on_wrongly_is_seen() {
+    for at in [Beside::Left, Beside::Right, Beside::Under] {
+        let mut inputs = Inputs { edging: Edging::Band, ..Inputs::default() };
+        inputs.outside.at = at;
+        inputs.hooks.count = "3".into();
+        let good = solve(&inputs).unwrap();
+        assert!(outside_fits(&inputs, &good).is_ok(), "{:?}", outside_fits(&inputs, &good));
+        let wrong = |change: &dyn Fn(&mut OutsideShelf)| {
+            let mut cabinet = good.clone();
+            change(cabinet.outside.as_mut().unwrap());
+            outside_fits(&inputs, &cabinet).is_err()
+        };
+        let ten = || Length::mm(10, 1).unwrap();
+        assert!(wrong(&|shelf| shelf.place.to[1] = shelf.place.to[1].plus(ten()).unwrap()));
+        assert!(wrong(&|shelf| shelf.brackets[0] = ten()));
+        assert!(wrong(&|shelf| shelf.on_holder[0] = ten()));
+        assert!(wrong(&|shelf| shelf.screws[0] = ten()));
+        assert!(wrong(&|shelf| shelf.shelf_screws[1] = shelf.arm.plus(ten()).unwrap()));
+        assert!(wrong(&|shelf| shelf.screw = shelf.screw.plus(ten()).unwrap()));
+        assert!(wrong(&|shelf| shelf.shelf_screw = shelf.shelf_screw.plus(ten()).unwrap()));
+        // All of it moved by a centimetre along each way: off the side, off the height, off its own brackets.
+        for axis in 0..3 {
+            let mut moved = good.clone();
+            let on = moved.outside.as_ref().unwrap().on;
+            let away = |block: &mut Block| {
+                for corner in [&mut block.from, &mut block.to] {
+                    corner[axis] = corner[axis].minus(ten()).unwrap();
+                }
+            };
+            away(&mut moved.outside.as_mut().unwrap().place);
+            let own = |what: What| what == What::OutsideShelf || what == What::Edging { on };
+            moved.parts.iter_mut().filter(|part| own(part.what)).for_each(|part| away(&mut part.place));
+            assert!(outside_fits(&inputs, &moved).is_err(), "{at:?} moved along {axis}");
+        }
+        let mut silent = good.clone();
+        silent.clashes.push(Clash::OutsideInDoorsWay { bay: 1 });
+        assert!(outside_fits(&inputs, &silent).is_err());
+        let (was, mut silent) = (good.clashes.len(), good.clone());
+        silent.clashes.clear();
+        assert_eq!(outside_fits(&inputs, &silent).is_err(), was > 0);
+    }
 }
