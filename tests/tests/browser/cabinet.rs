@@ -89,6 +89,25 @@ fn hooks_hang_below_what_hangs() -> Outcome {
     })
 }
 
+#[test]
+fn a_shelf_outside_is_cut_marked_and_named_where_a_door_strikes_it() -> Outcome {
+    play("cabinet-outside", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.choose("cabinet-outside-at", 1).await?;
+        // 350 less the 17.6 of the door, which opens past that side.
+        says(shell, ".parts table", "1 × Shelf outside").await?;
+        says(shell, ".parts table", "332.5 × 200 mm").await?;
+        shell.press("[data-fold=holes] > summary").await?;
+        says(shell, ".hole-tables", "67.5; 300 mm").await?;
+        says(shell, ".cautions", "maker's own sheet").await?;
+        shell.type_into("cabinet-outside-length", "350").await?;
+        says(shell, ".card-top .verdict", "the door strikes the shelf outside").await?;
+        shell.type_into("cabinet-outside-leg", "800").await?;
+        says(shell, "#cabinet-outside-leg-note", "the side goes no further down").await?;
+        shell.keep_picture("cabinet-outside").await
+    })
+}
+
 const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
 #[test]
 fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {
