@@ -126,11 +126,12 @@ pub struct OutsideShelf {
 
 impl OutsideShelf {
     /// The brackets from in front, each as a line through its corners `[across, up]`, in millimetres: beside the cabinet
-    /// as one angle, for they lie behind one another; under it down to the shelf.
+    /// as one angle with a brace, for they lie behind one another; under it down to the shelf. What they really look like
+    /// is their maker's affair.
     pub fn brackets_in_front(&self) -> Vec<Vec<[f64; 2]>> {
         let ([left, _, low], [right, _, high]) = (self.place.from.map(Length::as_mm), self.place.to.map(Length::as_mm));
         let (arm, leg) = (self.arm.as_mm(), self.leg.as_mm());
-        let angle = |face: f64, end: f64| vec![vec![[face, low - leg], [face, low], [end, low]]];
+        let angle = |face: f64, end: f64| vec![vec![[face, low - leg], [face, low], [end, low], [face, low - leg]]];
         match self.at {
             Beside::Left => angle(right, right - arm),
             Beside::Right => angle(left, left + arm),
