@@ -89,7 +89,7 @@ pub fn about(cabinet: &Inputs) -> String {
 /// # Errors
 /// The store's; then nothing has changed.
 pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob, Option<StoreError>), StoreError> {
-    let store = kept.store();
+    let (store, on_bench) = (kept.store(), OpenJob::of(kept).id);
     let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
     // What a newer program put into the job goes into the next revision too.
     let last = match open.id {
@@ -107,10 +107,8 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob
     let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
     let saved = open.saved(&store.save_job(to_save).await?, &inputs);
     // Another job may have come onto the bench in between.
-    let trouble = match OpenJob::of(kept).id == open.id {
-        true => saved.keep(kept).await.err(),
-        false => None,
-    };
+    let is_still_there = OpenJob::of(kept).id == on_bench;
+    let trouble = if is_still_there { saved.keep(kept).await.err() } else { None };
     Ok((saved, trouble))
 }
 

@@ -122,7 +122,17 @@ async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
     // Only a second press does it.
     shell.press("[data-action=forget][data-sure=true]").await?;
     shell.shows_no("[data-fold=put-away]").await?;
-    listed(shell, &["Potting shed"]).await
+    listed(shell, &["Potting shed"]).await?;
+
+    // Saved as a new one, it is the one on the bench.
+    shell.open_card("cabinet").await?;
+    shell.type_into("job-name", "Hall").await?;
+    shell.press("[data-action=save-new]").await?;
+    bar_is(shell, "saved", 1).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Hall", "Potting shed"]).await?;
+    let chosen = shell.text(".job-row[aria-expanded=true] strong").await?;
+    require_same(&chosen.as_deref(), &Some("Hall"), "the job on the bench")
 }
 
 /// Hands a text to the field for files of jobs, as a person's choice of a file does.

@@ -49,7 +49,7 @@ fn head(answer: &Answer, job: &AttrValue, show: Show) -> Html {
             if job.trim().is_empty() {
                 { blank(say("shop-job")) }
             } else {
-                <p>{ say("shop-job") }{ ": " }<strong>{ job }</strong></p>
+                <p class="shop-job">{ say("shop-job") }{ ": " }<strong>{ job }</strong></p>
             }
             { blank(say("shop-date")) }
             { for wrongs(answer, show).into_iter().map(|wrong| html! { <p class="shop-wrong">{ "✕ " }{ wrong }</p> }) }
