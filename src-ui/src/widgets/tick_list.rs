@@ -98,10 +98,10 @@ pub fn next<'a>(
         let count = say_with("next-count", [("left", small(left).into()), ("all", small(ticks.len()).into())]);
         html! {
             <>
-                <p class="next-setting">{ name }{ " · " }{ count }</p>
+                <p class="coming-setting">{ name }{ " · " }{ count }</p>
                 { for ticks.get(at).map(|tick| html! {
                     <>
-                        <p class="next-what"><strong>{ &tick.what }</strong><span class="tick-then">{ &tick.then }</span></p>
+                        <p class="coming-what"><strong>{ &tick.what }</strong><span class="tick-then">{ &tick.then }</span></p>
                         <button type="button" class="strong" data-action="tick-next" onclick={press(tick.number)}>
                             { say("next-done") }
                         </button>
@@ -111,8 +111,8 @@ pub fn next<'a>(
         }
     });
     html! {
-        <section class="next" aria-label={say("next-title")}>
-            { next.unwrap_or_else(|| html! { <p class="next-what"><strong>{ say("next-none") }</strong></p> }) }
+        <section class="coming" aria-label={say("next-title")}>
+            { next.unwrap_or_else(|| html! { <p class="coming-what"><strong>{ say("next-none") }</strong></p> }) }
             { undo.unwrap_or_default() }
         </section>
     }

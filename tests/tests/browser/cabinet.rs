@@ -262,19 +262,19 @@ fn the_next_cut_is_ticked_and_taken_back_at_the_saw() -> Outcome {
         shell.open_card("cabinet").await?;
         shell.press("[data-action=saw]").await?;
         // The cabinet's first setting: both sides and what else is 350 mm deep are ripped first.
-        says(shell, "dialog .next .next-setting", "Rip, fence").await?;
-        let first = shell.text("dialog .next .next-what").await?;
+        says(shell, "dialog .coming .coming-setting", "Rip, fence").await?;
+        let first = shell.text("dialog .coming .coming-what").await?;
         shell.press("dialog [data-action=tick-next]").await?;
         let ticked = async || shell.ask::<usize>(TICKED, &[]).await;
         until("a tick", ticked, |count| *count == 1).await?;
-        until("another", async || shell.text("dialog .next .next-what").await, |next| *next != first).await?;
+        until("another", async || shell.text("dialog .coming .coming-what").await, |next| *next != first).await?;
         shell.press("dialog [data-action=tick-next]").await?;
         until("two ticks", ticked, |count| *count == 2).await?;
         shell.keep_picture("cabinet-next").await?;
         shell.press("dialog [data-action=untick]").await?;
         shell.press("dialog [data-action=untick]").await?;
         until("no ticks", ticked, |count| *count == 0).await?;
-        until("the first again", async || shell.text("dialog .next .next-what").await, |next| *next == first)
+        until("the first again", async || shell.text("dialog .coming .coming-what").await, |next| *next == first)
             .await
             .map(drop)
     })
