@@ -1,6 +1,6 @@
 //! The few things asked of the browser that Yew has no word for.
 
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use web_sys::{Event, EventTarget, HtmlElement};
@@ -51,6 +51,71 @@ impl Drop for Later {
     fn drop(&mut self) {
         if let (Some(handle), Some(window)) = (self.handle, web_sys::window()) {
             window.clear_timeout_with_handle(handle);
+        }
+    }
+}
+
+/// A call that comes once nothing has happened for a while. Putting it off costs nothing: a timer that runs already is
+/// left to run, and looks when it ends whether that was long enough.
+pub struct Lull {
+    inner: Rc<LullInner>,
+}
+
+struct LullInner {
+    /// When the call is due; nothing while none is wanted.
+    due: Cell<Option<f64>>,
+    timer: RefCell<Option<Later>>,
+    call: Box<dyn Fn()>,
+}
+
+impl Lull {
+    /// Nothing is called yet.
+    pub fn new(call: impl Fn() + 'static) -> Self {
+        Self { inner: Rc::new(LullInner { due: Cell::new(None), timer: RefCell::default(), call: Box::new(call) }) }
+    }
+
+    /// Calls so many milliseconds from now, and not before; always with the same number.
+    pub fn wait(&self, milliseconds: i32) {
+        self.inner.due.set(Some(now_ms() + f64::from(milliseconds)));
+        if self.inner.timer.borrow().is_none() {
+            self.inner.run_for(milliseconds);
+        }
+    }
+
+    /// Whether a call is still to come.
+    pub fn waits(&self) -> bool {
+        self.inner.due.get().is_some()
+    }
+
+    /// Calls no more, unless told to wait again.
+    pub fn forget(&self) {
+        self.inner.due.set(None);
+    }
+}
+
+impl LullInner {
+    fn run_for(self: &Rc<Self>, milliseconds: i32) {
+        let own = Rc::downgrade(self);
+        let ends = move || {
+            if let Some(own) = own.upgrade() {
+                own.ends();
+            }
+        };
+        self.timer.replace(Some(Later::after(milliseconds, ends)));
+    }
+
+    fn ends(self: &Rc<Self>) {
+        // A clock may be a little ahead of the timer.
+        let left = self.due.get().map(|due| due - now_ms());
+        match left {
+            #[expect(clippy::cast_possible_truncation, reason = "at most as long as it was told to wait")]
+            Some(left) if left >= 1.0 => self.run_for(left.ceil() as i32),
+            _ => {
+                self.timer.take();
+                if self.due.take().is_some() {
+                    (self.call)();
+                }
+            }
         }
     }
 }

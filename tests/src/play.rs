@@ -13,6 +13,9 @@ pub fn play(name: &str, kind: Kind, scenario: impl AsyncFnOnce(&mut Shell) -> Ou
     let mut shell = runtime.block_on(Shell::open(kind))?;
     let outcome = catch_unwind(AssertUnwindSafe(|| runtime.block_on(scenario(&mut shell))));
     if !matches!(outcome, Ok(Ok(()))) {
+        if let Ok(words) = runtime.block_on(shell.last_words()) {
+            eprintln!("{name} fails at {words}");
+        }
         // The scenario's own failure is what matters; a picture that cannot be had says nothing new.
         let _ = runtime.block_on(shell.keep_picture(&format!("failed-{name}")));
     }

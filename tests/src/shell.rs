@@ -204,6 +204,21 @@ impl Shell {
         Ok(serde_json::from_value(given.json().clone())?)
     }
 
+    /// Where the page is, the beginning of its text, and in Chromium what it told its console.
+    ///
+    /// # Errors
+    /// When the page cannot be asked.
+    pub async fn last_words(&self) -> Outcome<String> {
+        let page = "return `${location.href} ${document.visibilityState}: ${document.body.innerText.slice(0, 600)}`";
+        let mut words = self.ask::<String>(page, &[]).await?;
+        if self.kind == Kind::Browser {
+            for entry in self.session()?.get_log("browser").await? {
+                words.push_str(&format!("\n{}", entry.message));
+            }
+        }
+        Ok(words)
+    }
+
     /// Keeps a picture of the screen with the artefacts, as `name-browser.png` or `name-window.png`.
     ///
     /// # Errors

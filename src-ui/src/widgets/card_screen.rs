@@ -5,14 +5,12 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
-use super::giving_back::GivingBack;
-use super::handing_over::{HandingOver, take_before};
-use super::job_bar::JobBar;
+use super::handing_over::take_before;
 use super::reply::Reply;
 use super::searching::Searching;
-use super::settled::{Edits, Part, Settled};
+use super::settled::{Edits, Now, Part, Settled, SettledProps};
 use super::tape_list::{TapePage, TapeUse};
-use crate::browser::{AfterPaint, Later, Listener, focus_next_field};
+use crate::browser::{AfterPaint, Listener, Lull, focus_next_field};
 use crate::cards::CardEntry;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
@@ -76,14 +74,13 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
     };
     {
         let (keep_now, held) = (keep_now.clone(), state.held.clone());
+        let lull = use_memo((), move |()| Lull::new(move || keep_now()));
         use_effect(move || {
-            let changed = !Rc::ptr_eq(&seen.borrow(), &held);
-            if changed {
+            if !Rc::ptr_eq(&seen.borrow(), &held) {
                 seen.replace(held.clone());
                 waiting.replace(Some(held));
+                lull.wait(REST_MS);
             }
-            let later = waiting.borrow().is_some().then(|| Later::after(REST_MS, move || keep_now()));
-            move || drop(later)
         });
     }
     use_effect_with((), move |()| {
@@ -126,6 +123,62 @@ fn page_over(page: &Page, slug: &'static str, shown: Shown<'_>, host: &Host, onc
     html! { <TapePage {purpose} kept={host.kept.clone()} ontrouble={host.ontrouble.clone()} {show} {onclose} /> }
 }
 
+/// What can be done with a card. Made once, so that what is drawn with these looks the same at every key.
+struct Acts {
+    saw: Callback<()>,
+    hold: Callback<()>,
+    undo: Callback<()>,
+    demo: Callback<()>,
+    /// The answer as text.
+    text: Callback<(), String>,
+    /// For the first of these the second was found.
+    better: Callback<(Rc<dyn Held>, Rc<dyn Held>)>,
+    next_on_enter: Callback<KeyboardEvent>,
+}
+
+impl Acts {
+    fn new(
+        now: Now,
+        dispatcher: UseReducerDispatcher<CardState>,
+        over: UseStateSetter<Option<Page>>,
+        title: AttrValue,
+        show: Show,
+    ) -> Self {
+        let open = |page: fn() -> Page| {
+            let over = over.clone();
+            Callback::from(move |()| over.set(Some(page())))
+        };
+        let act = |change: fn() -> Change| {
+            let dispatcher = dispatcher.clone();
+            Callback::from(move |()| dispatcher.dispatch(change()))
+        };
+        let next_on_enter = |event: KeyboardEvent| {
+            let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
+                return;
+            };
+            // In a list of lines Enter makes the next line; on a button it presses.
+            if event.key() == "Enter" && !matches!(target.tag_name().as_str(), "TEXTAREA" | "BUTTON") {
+                event.prevent_default();
+                focus_next_field(&target);
+            }
+        };
+        Self {
+            saw: open(|| Page::Saw),
+            hold: open(|| Page::Hold),
+            undo: act(|| Change::Undo),
+            demo: act(|| Change::Demo),
+            text: Callback::from(move |()| {
+                now.borrow().reply(show).map_or_else(String::new, |reply| reply.as_text(&title))
+            }),
+            better: {
+                let dispatcher = dispatcher.clone();
+                Callback::from(move |(of, better)| dispatcher.dispatch(Change::Better(of, better)))
+            },
+            next_on_enter: Callback::from(next_on_enter),
+        }
+    }
+}
+
 /// Whether the card has been on the screen: the answer comes before the fields, which are many.
 #[hook]
 fn use_first_paint() -> UseStateHandle<bool> {
@@ -163,19 +216,20 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     }
     use_keeping(slug, &props.host, &state);
     {
-        let (state, held) = (state.dispatcher(), state.held.clone());
-        use_effect(move || {
-            let later = held.is_pending().then(|| Later::after(REST_MS, move || state.dispatch(Change::Rest)));
-            move || drop(later)
-        });
+        let (dispatcher, held) = (state.dispatcher(), state.held.clone());
+        let lull = use_memo((), move |()| Lull::new(move || dispatcher.dispatch(Change::Rest)));
+        use_effect(move || if held.is_pending() { lull.wait(REST_MS) } else { lull.forget() });
     }
     let over = use_state(|| None::<Page>);
     let painted = use_first_paint();
 
     let show = Show::of(state.settings());
-    let open_page = |page: fn() -> Page| {
-        let over = over.clone();
-        Callback::from(move |()| over.set(Some(page())))
+    let title = title();
+    let now: Now = use_mut_ref(|| state.held.clone());
+    now.replace(state.held.clone());
+    let acts = {
+        let (now, dispatcher, over, title) = (now.clone(), state.dispatcher(), over.setter(), title.clone());
+        use_memo((title.clone(), show), move |_| Acts::new(now, dispatcher, over, title, show))
     };
     let ontape = {
         let over = over.clone();
@@ -183,30 +237,15 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     };
     let tools = FieldTools::new(slug, &state, props.host.pad, ontape);
     let edits = Edits { slug, dispatcher: state.dispatcher(), settings: state.settings().clone() };
-    let onbetter = {
-        let state = state.dispatcher();
-        Callback::from(move |(of, better)| state.dispatch(Change::Better(of, better)))
+    let settled = SettledProps {
+        held: state.held.clone(),
+        show,
+        part: Part::Picture,
+        edits: edits.clone(),
+        now: now.clone(),
+        host: props.host.clone(),
     };
-    let title = title();
-    let next_on_enter = Callback::from(|event: KeyboardEvent| {
-        let Some(target) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok()) else {
-            return;
-        };
-        // In a list of lines Enter makes the next line; on a button it presses.
-        if event.key() == "Enter" && !matches!(target.tag_name().as_str(), "TEXTAREA" | "BUTTON") {
-            event.prevent_default();
-            focus_next_field(&target);
-        }
-    });
     let reply = state.held.reply(show);
-    let text = {
-        let (held, title) = (state.held.clone(), title.clone());
-        Callback::from(move |()| held.reply(show).map_or_else(String::new, |reply| reply.as_text(&title)))
-    };
-    let act = |change: fn() -> Change| {
-        let state = state.dispatcher();
-        Callback::from(move |()| state.dispatch(change()))
-    };
     let at_large = state.held.problems().of("").map(|problem| {
         html! { <p class="problem at-large" role="alert">{ problem.to_string() }</p> }
     });
@@ -215,33 +254,24 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
             <h2 class="unseen" id={format!("{}-title", slug)}>{ &title }</h2>
             <div class="card-top">
                 <div class="picture" data-stale={state.is_stale().to_string()}>
-                    <Settled held={state.held.clone()} {show} part={Part::Picture} edits={edits.clone()} />
+                    <Settled ..settled.clone() />
                 </div>
                 if let Some(reply) = &reply {
-                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={open_page(|| Page::Saw)} />
+                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={acts.saw.clone()} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
                 }
-                <Searching held={state.held.clone()} {onbetter} waits={over.is_some()} />
+                <Searching held={state.held.clone()} onbetter={acts.better.clone()} waits={over.is_some()} />
             </div>
-            <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={next_on_enter}
+            <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={acts.next_on_enter.clone()}
                 onsubmit={|event: SubmitEvent| event.prevent_default()}>
                 { at_large }
                 if *painted { { state.held.fields(tools) } }
             </form>
             <div class="card-below">
-                <Actions title={title.clone()} {text} can_undo={state.can_undo()} onundo={act(|| Change::Undo)}
-                    ondemo={act(|| Change::Demo)} onsaw={open_page(|| Page::Saw)}
-                    onhold={open_page(|| Page::Hold)} />
-                <GivingBack {slug} held={state.held.clone()} kept={props.host.kept.clone()}
-                    ontrouble={props.host.ontrouble.clone()} />
-                if slug == scantling::job::CARD {
-                    <JobBar held={state.held.clone()} kept={props.host.kept.clone()}
-                        ontrouble={props.host.ontrouble.clone()} />
-                }
-                <HandingOver held={state.held.clone()} kept={props.host.kept.clone()}
-                    ontrouble={props.host.ontrouble.clone()} />
-                <Settled held={state.held.clone()} {show} part={Part::Below} edits={edits.clone()} />
+                <Actions title={title.clone()} text={acts.text.clone()} can_undo={state.can_undo()} onundo={acts.undo.clone()}
+                    ondemo={acts.demo.clone()} onsaw={acts.saw.clone()} onhold={acts.hold.clone()} />
+                <Settled part={Part::Below} ..settled />
             </div>
             { for over.as_ref().map(|page| {
                 let onclose = {

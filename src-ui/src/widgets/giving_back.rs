@@ -2,8 +2,10 @@
 
 use super::card_state::Held;
 use super::handing_over::keep;
+use super::card_screen::Host;
+use super::settled::Now;
 use crate::route::Route;
-use crate::store::{Kept, StoreError};
+use crate::store::Kept;
 use crate::words::{say, say_with};
 use scantling::as_text;
 use scantling::cabinet::{Inputs, given_back};
@@ -15,48 +17,53 @@ use yew::prelude::*;
 pub struct GivingBackProps {
     /// The card's slug.
     pub slug: &'static str,
-    /// The card.
+    /// The card as it was drawn.
     pub held: Rc<dyn Held>,
-    /// What is kept.
-    pub kept: Kept,
-    /// Something could not be kept.
-    pub ontrouble: Callback<StoreError>,
+    /// The card as it is.
+    pub now: Now,
+    /// The app around it.
+    pub host: Host,
 }
 
 impl PartialEq for GivingBackProps {
     fn eq(&self, other: &Self) -> bool {
-        self.slug == other.slug && Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+        self.slug == other.slug && Rc::ptr_eq(&self.held, &other.held) && self.host == other.host
     }
 }
 
 /// The cabinet's inputs with what was changed, and how many that are.
-fn given(props: &GivingBackProps) -> Option<(Inputs, u32)> {
-    let handed = props.kept.get(&Kept::handed_to(props.slug)).filter(|text| !text.is_empty())?;
+fn given(props: &GivingBackProps, held: &dyn Held) -> Option<(Inputs, u32)> {
+    let kept = &props.host.kept;
+    let handed = kept.get(&Kept::handed_to(props.slug)).filter(|text| !text.is_empty())?;
     // What cannot be used here is of no use there.
-    if !props.held.problems().is_empty() {
+    if !held.problems().is_empty() {
         return None;
     }
-    let cabinet = props.kept.get(&Kept::inputs_of(CARD))?;
-    given_back(props.slug, &as_text::read(&handed)?, &as_text::read(&props.held.text()?)?, &as_text::read(&cabinet)?)
+    let cabinet = kept.get(&Kept::inputs_of(CARD))?;
+    given_back(props.slug, &as_text::read(&handed)?, &as_text::read(&held.text()?)?, &as_text::read(&cabinet)?)
 }
 
 #[component]
 pub fn GivingBack(props: &GivingBackProps) -> Html {
     let again = use_force_update();
-    let Some((cabinet, count)) = given(props) else { return Html::default() };
+    let Some((_, count)) = given(props, &*props.held) else { return Html::default() };
     let leave = {
         let props = props.clone();
-        move || keep(&props.kept, &Kept::handed_to(props.slug), String::new(), props.ontrouble.clone())
+        move || {
+            let Host { kept, ontrouble, .. } = &props.host;
+            keep(kept, &Kept::handed_to(props.slug), String::new(), ontrouble.clone());
+        }
     };
     let give = {
         let (props, leave) = (props.clone(), leave.clone());
         move |_: MouseEvent| {
+            let Some((cabinet, _)) = given(&props, &**props.now.borrow()) else { return };
             let Some(inputs) = as_text::write(&cabinet) else { return };
-            let key = Kept::inputs_of(CARD);
-            if let Some(before) = props.kept.get(&key) {
-                keep(&props.kept, &Kept::before_of(CARD), before, props.ontrouble.clone());
+            let (Host { kept, ontrouble, .. }, key) = (&props.host, Kept::inputs_of(CARD));
+            if let Some(before) = kept.get(&key) {
+                keep(kept, &Kept::before_of(CARD), before, ontrouble.clone());
             }
-            keep(&props.kept, &key, inputs, props.ontrouble.clone());
+            keep(kept, &key, inputs, ontrouble.clone());
             leave();
             if let Some(window) = web_sys::window() {
                 // Refused only for a malformed address.

@@ -1,7 +1,9 @@
 //! Opens another card with this one's measurements. What stood there before is one step of undo away.
 
 use super::card_state::Held;
+use super::card_screen::Host;
 use super::fold::Fold;
+use super::settled::Now;
 use crate::cards::card;
 use crate::route::Route;
 use crate::store::{Kept, StoreError};
@@ -12,17 +14,17 @@ use yew::prelude::*;
 
 #[derive(Clone, Properties)]
 pub struct HandingOverProps {
-    /// The card that hands over.
+    /// The card that hands over, as it was drawn.
     pub held: Rc<dyn Held>,
-    /// What is kept.
-    pub kept: Kept,
-    /// Something could not be kept.
-    pub ontrouble: Callback<StoreError>,
+    /// The same as it is.
+    pub now: Now,
+    /// The app around it.
+    pub host: Host,
 }
 
 impl PartialEq for HandingOverProps {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+        Rc::ptr_eq(&self.held, &other.held) && self.host == other.host
     }
 }
 
@@ -55,19 +57,21 @@ pub fn take_before(kept: &Kept, slug: &str) -> Option<String> {
     Some(before)
 }
 
-fn hand(props: &HandingOverProps, slug: &'static str, handed: &Value) {
+fn hand(props: &HandingOverProps, slug: &'static str) {
+    let (Host { kept, ontrouble, .. }, now) = (&props.host, props.now.borrow().clone());
+    let Some((_, handed)) = now.hands_over().into_iter().find(|(to, _)| *to == slug) else { return };
     let key = Kept::inputs_of(slug);
-    let before = props.kept.get(&key);
-    let inputs = merged(before.as_deref(), handed.clone());
+    let before = kept.get(&key);
+    let inputs = merged(before.as_deref(), handed);
     if let Some(before) = before {
-        keep(&props.kept, &Kept::before_of(slug), before, props.ontrouble.clone());
+        keep(kept, &Kept::before_of(slug), before, ontrouble.clone());
     }
     // What is given back later goes into these.
-    if let Some(own) = props.held.text() {
-        keep(&props.kept, &Kept::inputs_of(scantling::job::CARD), own, props.ontrouble.clone());
+    if let Some(own) = now.text() {
+        keep(kept, &Kept::inputs_of(scantling::job::CARD), own, ontrouble.clone());
     }
-    keep(&props.kept, &Kept::handed_to(slug), inputs.to_string(), props.ontrouble.clone());
-    keep(&props.kept, &key, inputs.to_string(), props.ontrouble.clone());
+    keep(kept, &Kept::handed_to(slug), inputs.to_string(), ontrouble.clone());
+    keep(kept, &key, inputs.to_string(), ontrouble.clone());
     if let Some(window) = web_sys::window() {
         // Refused only for a malformed address.
         let _ = window.location().set_hash(&Route::to_card(slug));
@@ -76,10 +80,10 @@ fn hand(props: &HandingOverProps, slug: &'static str, handed: &Value) {
 
 #[component]
 fn Cards(props: &HandingOverProps) -> Html {
-    let row = |(slug, handed): (&'static str, Value)| {
+    let row = |(slug, _): (&'static str, Value)| {
         let entry = card(slug)?;
         let props = props.clone();
-        let onclick = move |_: MouseEvent| hand(&props, slug, &handed);
+        let onclick = move |_: MouseEvent| hand(&props, slug);
         Some(html! {
             <li><button type="button" data-hands={slug} {onclick}>
                 { (entry.title)() }

@@ -1,26 +1,28 @@
 //! The job on the bench, on its card: its name, whether it is saved, and the button that saves it.
 
 use super::card_state::Held;
+use super::card_screen::Host;
+use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
 use crate::jobs::{OpenJob, save, when};
-use crate::store::{Kept, StoreError};
+use crate::store::StoreError;
 use crate::words::{say, say_with};
 use std::rc::Rc;
 use yew::prelude::*;
 
 #[derive(Clone, Properties)]
 pub struct JobBarProps {
-    /// The card.
+    /// The card as it was drawn.
     pub held: Rc<dyn Held>,
-    /// What is kept.
-    pub kept: Kept,
-    /// Something could not be kept.
-    pub ontrouble: Callback<StoreError>,
+    /// The card as it is.
+    pub now: Now,
+    /// The app around it.
+    pub host: Host,
 }
 
 impl PartialEq for JobBarProps {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.held, &other.held) && self.kept == other.kept
+        Rc::ptr_eq(&self.held, &other.held) && self.host == other.host
     }
 }
 
@@ -49,7 +51,7 @@ fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool) -> (&'static str
 #[component]
 pub fn JobBar(props: &JobBarProps) -> Html {
     let open: Open = {
-        let kept = props.kept.clone();
+        let kept = props.host.kept.clone();
         (*use_memo((), move |()| Rc::new(std::cell::RefCell::new(OpenJob::of(&kept))))).clone()
     };
     let saving = use_state_eq(|| Saving::Rests);
@@ -61,7 +63,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         Callback::from(move |name: String| {
             open.borrow_mut().name = name;
             again.force_update();
-            let (now, kept, ontrouble) = (open.borrow().clone(), props.kept.clone(), props.ontrouble.clone());
+            let (now, kept, ontrouble) = (open.borrow().clone(), props.host.kept.clone(), props.host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
                 if let Err(error) = now.keep(&kept).await {
                     ontrouble.emit(error);
@@ -76,7 +78,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             if *saving == Saving::Goes {
                 return;
             }
-            let Some(inputs) = props.held.text() else { return };
+            let Some(inputs) = props.now.borrow().text() else { return };
             let mut job = open.borrow().clone();
             if new {
                 job.id = None;
@@ -88,7 +90,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
             let asked = open.borrow().name.clone();
             wasm_bindgen_futures::spawn_local(async move {
-                match save(&props.kept, job, inputs).await {
+                match save(&props.host.kept, job, inputs).await {
                     Ok((mut saved, trouble)) => {
                         // What was typed into the name meanwhile is not thrown away.
                         let name = open.borrow().name.clone();
@@ -98,7 +100,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
                         open.replace(saved);
                         saving.set(Saving::Rests);
                         if let Some(error) = trouble {
-                            props.ontrouble.emit(error);
+                            props.host.ontrouble.emit(error);
                         }
                     }
                     Err(error) => saving.set(Saving::Refused(error)),

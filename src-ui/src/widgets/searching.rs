@@ -2,7 +2,7 @@
 //! its progress in sight, to be stopped at any time.
 
 use super::card_state::{Held, Seeks};
-use crate::browser::{AfterPaint, now_ms};
+use crate::browser::{AfterPaint, Lull, now_ms};
 use crate::cards::CardView;
 use crate::words::{say, say_with};
 use std::rc::Rc;
@@ -98,16 +98,33 @@ pub struct Searching {
     /// Whether the next slice is the first after that.
     just_told: bool,
     waiting: Option<AfterPaint>,
+    rested: Lull,
 }
 
 impl Searching {
-    fn wait(&mut self, ctx: &Context<Self>, milliseconds: i32) {
+    fn is_wanted(&self, ctx: &Context<Self>) -> bool {
         let on = self.held.seeks() == Some(Seeks::On) && self.held.problems().is_empty() && !self.held.is_pending();
         let ended = self.seek.is_some() && self.shown.done;
-        self.waiting = (on && !self.stopped && !ended && !ctx.props().waits).then(|| {
+        on && !self.stopped && !ended && !ctx.props().waits
+    }
+
+    /// Goes on once the next frame has been painted.
+    fn go_on(&mut self, ctx: &Context<Self>) {
+        self.rested.forget();
+        self.waiting = self.is_wanted(ctx).then(|| {
             let link = ctx.link().clone();
-            AfterPaint::then(milliseconds, move || link.send_message(Message::Slice))
+            AfterPaint::then(0, move || link.send_message(Message::Slice))
         });
+    }
+
+    /// Goes on once typing rests.
+    fn rest(&mut self, ctx: &Context<Self>) {
+        self.waiting = None;
+        if self.is_wanted(ctx) {
+            self.rested.wait(REST_MS);
+        } else {
+            self.rested.forget();
+        }
     }
 
     /// Whether anything is to be drawn.
@@ -164,6 +181,7 @@ impl Component for Searching {
     type Properties = SearchingProps;
 
     fn create(ctx: &Context<Self>) -> Self {
+        let link = ctx.link().clone();
         let mut searching = Self {
             held: ctx.props().held.clone(),
             seek: None,
@@ -178,8 +196,9 @@ impl Component for Searching {
             telling: 0.0,
             just_told: false,
             waiting: None,
+            rested: Lull::new(move || link.send_message(Message::Slice)),
         };
-        searching.wait(ctx, REST_MS);
+        searching.rest(ctx);
         searching
     }
 
@@ -192,9 +211,9 @@ impl Component for Searching {
             // Another job is looked at by itself.
             self.stopped &= Rc::ptr_eq(&before.held, &ctx.props().held);
             (self.told_at, self.telling, self.just_told) = (0.0, 0.0, false);
-            self.wait(ctx, REST_MS);
-        } else if before.waits != ctx.props().waits || self.waiting.is_none() {
-            self.wait(ctx, 0);
+            self.rest(ctx);
+        } else if before.waits != ctx.props().waits || (self.waiting.is_none() && !self.rested.waits()) {
+            self.go_on(ctx);
         }
         true
     }
@@ -209,7 +228,7 @@ impl Component for Searching {
                 true
             }
         };
-        self.wait(ctx, 0);
+        self.go_on(ctx);
         draw
     }
 

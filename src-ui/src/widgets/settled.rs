@@ -2,15 +2,23 @@
 //! soon as the figures can be painted, also on a slow phone.
 
 use super::card_state::{CardState, Held};
+use super::card_screen::Host;
 use super::cautions::cautions;
 use super::fields::FieldTools;
+use super::giving_back::GivingBack;
+use super::handing_over::HandingOver;
+use super::job_bar::JobBar;
 use super::reply::group;
 use super::working::WorkingFold;
-use crate::browser::AfterPaint;
+use crate::browser::{AfterPaint, Lull};
 use crate::settings::Settings;
 use crate::show::Show;
+use std::cell::RefCell;
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// A card as it is when it is asked for, which may be later than when it was drawn.
+pub type Now = Rc<RefCell<Rc<dyn Held>>>;
 
 /// What is out of sight while fields are typed into waits for so long a rest.
 const REST_MS: i32 = 200;
@@ -34,6 +42,10 @@ pub struct SettledProps {
     pub part: Part,
     /// For what can be done below the fields.
     pub edits: Edits,
+    /// What is done there is done with the card as it is then.
+    pub now: Now,
+    /// The app around the card.
+    pub host: Host,
 }
 
 /// How the inputs are edited from below the fields.
@@ -64,14 +76,20 @@ impl PartialEq for SettledProps {
 /// A part of a card, as it was when the last frame had been painted and typing rested.
 pub struct Settled {
     shown: Option<SettledProps>,
-    waiting: Option<AfterPaint>,
+    painted: Option<AfterPaint>,
+    rested: Lull,
 }
 
 impl Settled {
     fn wait(&mut self, ctx: &Context<Self>) {
-        let link = ctx.link().clone();
-        let rest = if ctx.props().part == Part::Picture { 0 } else { REST_MS };
-        self.waiting = Some(AfterPaint::then(rest, move || link.send_message(())));
+        if ctx.props().part == Part::Below {
+            return self.rested.wait(REST_MS);
+        }
+        // What is drawn after the next frame is drawn as it is by then.
+        if self.painted.is_none() {
+            let link = ctx.link().clone();
+            self.painted = Some(AfterPaint::then(0, move || link.send_message(())));
+        }
     }
 }
 
@@ -82,7 +100,9 @@ impl Component for Settled {
     fn create(ctx: &Context<Self>) -> Self {
         // The picture stands above the figures: coming later it would push them down.
         let at_once = ctx.props().part == Part::Picture;
-        let mut settled = Self { shown: at_once.then(|| ctx.props().clone()), waiting: None };
+        let link = ctx.link().clone();
+        let rested = Lull::new(move || link.send_message(()));
+        let mut settled = Self { shown: at_once.then(|| ctx.props().clone()), painted: None, rested };
         if !at_once {
             settled.wait(ctx);
         }
@@ -99,27 +119,34 @@ impl Component for Settled {
     }
 
     fn update(&mut self, ctx: &Context<Self>, (): ()) -> bool {
+        self.painted = None;
         self.shown = Some(ctx.props().clone());
         true
     }
 
     fn view(&self, _: &Context<Self>) -> Html {
-        let Some(SettledProps { held, show, part, edits }) = &self.shown else { return Html::default() };
-        match part {
-            Part::Picture => held.picture(*show).unwrap_or_default(),
-            Part::Below => below(held, *show, edits),
+        let Some(shown) = &self.shown else { return Html::default() };
+        match shown.part {
+            Part::Picture => shown.held.picture(shown.show).unwrap_or_default(),
+            Part::Below => below(shown),
         }
     }
 }
 
 /// In one piece, so that nothing moves down a moment after it came.
-fn below(held: &Rc<dyn Held>, show: Show, edits: &Edits) -> Html {
+fn below(SettledProps { held, show, edits, now, host, .. }: &SettledProps) -> Html {
+    let (show, slug) = (*show, edits.slug);
     let stale = !held.problems().is_empty();
     let (working, minded) = held.reasons().unzip();
     let minded = minded.map(cautions).unwrap_or_default();
     let (above, beneath) = if held.cautions_first() { (minded, Html::default()) } else { (Html::default(), minded) };
     html! {
         <>
+            <GivingBack {slug} held={held.clone()} now={now.clone()} host={host.clone()} />
+            if slug == scantling::job::CARD {
+                <JobBar held={held.clone()} now={now.clone()} host={host.clone()} />
+            }
+            <HandingOver held={held.clone()} now={now.clone()} host={host.clone()} />
             { above }
             { held.more(edits.tools(held.clone()), show, false) }
             <div class="groups" data-stale={stale.to_string()}>
