@@ -1,7 +1,7 @@
 //! The job on the bench: which one the cabinet card holds, and saving and opening it. The jobs themselves are the
 //! store's.
 
-use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use crate::store::{JobEntry, Kept, Soon, StoreError, ToSave};
 use crate::words::say;
 use scantling::as_text;
 use scantling::cabinet::Inputs;
@@ -72,6 +72,12 @@ impl OpenJob {
         let (saved_name, came) = (name.clone(), mark.clone());
         Self { id: Some(id), name, revision, saved_ms, from: revision, mark, came, saved_name }
     }
+}
+
+/// Keeps once more which job is on the bench of this window. Another window of the same browser may have put another one
+/// there: what is typed here is still of this one.
+pub fn stays_on_bench(kept: &Kept) -> Option<Soon<()>> {
+    Some(kept.keep(OPEN, kept.get(OPEN)?))
 }
 
 /// A cabinet in a few words, as it stands in lists.

@@ -253,13 +253,27 @@ impl Shell {
         Ok(self.session()?.find(By::Css(option)).await?.click().await?)
     }
 
-    /// Opens a card from the bench.
+    /// Opens a card anew by its address, which is quicker than a finger.
     ///
     /// # Errors
     /// When it does not open.
     pub async fn open_card(&self, slug: &str) -> Outcome {
         self.open_bench().await?;
+        self.screen(&format!("#/{slug}"), ".card").await?;
+        self.card_is(slug).await
+    }
+
+    /// Opens a card by its row on the bench.
+    ///
+    /// # Errors
+    /// When it does not open.
+    pub async fn pick_card(&self, slug: &str) -> Outcome {
+        self.open_bench().await?;
         self.press(&format!(".bench-row[data-card='{slug}']")).await?;
+        self.card_is(slug).await
+    }
+
+    async fn card_is(&self, slug: &str) -> Outcome {
         until(&format!("the card {slug}"), async || self.card().await, |card| card.slug == slug).await?;
         self.shows(".fields label, .fields legend").await
     }

@@ -5,7 +5,7 @@ use std::fmt::Debug;
 use std::time::{Duration, Instant};
 
 /// Longer than anything takes on a slow machine that is busy with the other shell.
-pub const PATIENCE: Duration = Duration::from_secs(20);
+pub const PATIENCE: Duration = Duration::from_secs(40);
 
 /// Between two looks.
 const LOOK: Duration = Duration::from_millis(15);

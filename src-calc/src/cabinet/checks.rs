@@ -4,8 +4,8 @@ use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
 use super::hooks::Row;
-use super::inputs::{Back, Doors, Inputs, Lie, Stands};
-use super::part::{Hand, Part, Stock, What};
+use super::inputs::{Back, Doors, Inputs, Lie, SizeFrom, Stands};
+use super::part::{Axis, Hand, Part, Stock, What};
 use super::read::Given;
 use super::rows::{Rows, Tight, meets_plate};
 use crate::cards::{clothes_rail, hanging, shelf};
@@ -69,6 +69,11 @@ pub enum Clash {
     BracketsMeetHooks,
     /// A shelf under the bottom of what stands on the floor: there is no room for it, and it is left out.
     NothingUnder,
+    /// Hooks or a shelf outside reach past the room on the wall that the sizes are of.
+    PastRoom {
+        /// So far at the most.
+        by: Length,
+    },
 }
 
 /// Everything that is in something's way.
@@ -114,6 +119,27 @@ pub(super) fn clashes(
         }
     }
     Ok(clashes)
+}
+
+/// How far what hangs on the outside reaches past the room on the wall, if that is what the sizes are of. The bottom
+/// lies where the room begins, and the room goes on beside and above the carcass for what is left free there.
+pub(super) fn past_room(
+    inputs: &Inputs,
+    given: &Given,
+    frame: &Frame,
+    parts: &[Part],
+) -> Result<Option<Clash>, LengthError> {
+    if inputs.size_from != SizeFrom::Opening {
+        return Ok(None);
+    }
+    let mut most = Length::ZERO;
+    for part in parts.iter().filter(|part| matches!(part.what, What::HookRail | What::OutsideShelf)) {
+        let (x, z) = (part.place.along(Axis::Across), part.place.along(Axis::Up));
+        let left = x.0.negated().minus(given.free)?;
+        let right = x.1.minus(frame.width.plus(given.free)?)?;
+        most = most.max(left).max(right).max(z.0.negated());
+    }
+    Ok((most > Length::ZERO).then_some(Clash::PastRoom { by: most }))
 }
 
 /// Every shelf by its card, those that are alike once.

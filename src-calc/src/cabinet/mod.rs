@@ -178,6 +178,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         None => None,
     };
     clashes.extend(outside::clashes(&site, &parts, outside.as_ref())?);
+    clashes.extend(checks::past_room(inputs, &given, &frame, &parts)?);
     let weight_kg = checks::weight_kg(inputs, &parts)?;
     // What stands on the shelf outside hangs on the wall all the same.
     let outside_kg = outside.as_ref().map_or(0.0, |shelf| shelf.load_kg);

@@ -2,7 +2,7 @@
 
 cabinet-title = Cabinet
 cabinet-also = cabinet cupboard unit case carcass box wall base job whole project kitchen wardrobe cut list parts bookcase
-cabinet-given = { $width } × { $height } × { $depth }, { $parts } parts
+cabinet-given = { $size }, { $parts } parts
 cabinet-picture = The cabinet from in front with its doors dashed, and cut through from the side, to scale
 
 cabinet-group-size = Size
@@ -173,6 +173,7 @@ cabinet-clash-door = Bay { $bay }: the door strikes, { $missing } missing
 cabinet-clash-outside = Bay { $bay }: opened past square, the door strikes the shelf outside
 cabinet-clash-brackets = The brackets under the bottom meet the hook rail
 cabinet-clash-under = It stands on the floor: no shelf goes under it
+cabinet-clash-room = What hangs on the outside reaches { $by } past the room on the wall
 cabinet-in-the-way = In the way
 cabinet-change = to be changed
 

@@ -4,6 +4,7 @@ use super::reply::{Reply, verdict};
 use crate::browser::Later;
 use crate::show::{draw, draw_other};
 use crate::words::say;
+use std::rc::Rc;
 use yew::prelude::*;
 
 #[derive(PartialEq, Properties)]
@@ -11,7 +12,7 @@ pub struct AnswerProps {
     /// For ids.
     pub slug: &'static str,
     /// The last good answer.
-    pub reply: Reply,
+    pub reply: Rc<Reply>,
     /// Whether it is older than the inputs.
     pub stale: bool,
     /// The answer was tapped.

@@ -12,11 +12,13 @@ use super::settled::{Edits, Now, Part, Settled, SettledProps};
 use super::tape_list::{TapePage, TapeUse};
 use crate::browser::{AfterPaint, Listener, Lull, focus_next_field};
 use crate::cards::CardEntry;
+use crate::jobs::stays_on_bench;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
 use crate::store::{Kept, StoreError};
 use crate::tape::Tape;
 use crate::words::say;
+use std::any::Any;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use yew::prelude::*;
@@ -63,9 +65,12 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
                 tape.keep(&host.kept, &host.ontrouble);
             }
             let soon = host.kept.keep(&Kept::inputs_of(slug), text);
+            let of_job = (slug == scantling::job::CARD).then(|| stays_on_bench(&host.kept)).flatten();
             let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
-                match soon.await {
+                let kept = soon.await;
+                let kept = if let Some(of_job) = of_job { kept.and(of_job.await) } else { kept };
+                match kept {
                     Ok(()) => onkept.emit(()),
                     Err(error) => ontrouble.emit(error),
                 }
@@ -179,6 +184,19 @@ impl Acts {
     }
 }
 
+/// An answer and how it is shown. Kept answers are compared by where they lie, and stay there while they are kept.
+struct Shows(Option<Rc<dyn Any>>, Show);
+
+impl PartialEq for Shows {
+    fn eq(&self, other: &Self) -> bool {
+        let same = match (&self.0, &other.0) {
+            (Some(one), Some(another)) => Rc::ptr_eq(one, another),
+            (one, another) => one.is_none() && another.is_none(),
+        };
+        same && self.1 == other.1
+    }
+}
+
 /// Whether the card has been on the screen: the answer comes before the fields, which are many.
 #[hook]
 fn use_first_paint() -> UseStateHandle<bool> {
@@ -245,7 +263,10 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         now: now.clone(),
         host: props.host.clone(),
     };
-    let reply = state.held.reply(show);
+    let reply = {
+        let held = state.held.clone();
+        use_memo(Shows(held.answer(), show), move |_| held.reply(show).map(Rc::new))
+    };
     let at_large = state.held.problems().of("").map(|problem| {
         html! { <p class="problem at-large" role="alert">{ problem.to_string() }</p> }
     });
@@ -256,7 +277,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                 <div class="picture" data-stale={state.is_stale().to_string()}>
                     <Settled ..settled.clone() />
                 </div>
-                if let Some(reply) = &reply {
+                if let Some(reply) = &*reply {
                     <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={acts.saw.clone()} />
                 } else {
                     <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
@@ -282,7 +303,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
                     Page::Saw => state.held.more(edits.tools(state.held.clone()), show, true),
                     _ => Html::default(),
                 };
-                let shown = Shown { title: &title, reply: reply.unwrap_or_default(), more, show };
+                let shown = Shown { title: &title, reply: reply.as_deref().cloned().unwrap_or_default(), more, show };
                 page_over(page, slug, shown, &props.host, onclose)
             }) }
         </section>

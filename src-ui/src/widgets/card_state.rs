@@ -38,6 +38,8 @@ pub trait Held {
     fn is_pending(&self) -> bool;
     /// What is wrong with the inputs as they are; empty when the answer is theirs.
     fn problems(&self) -> &Problems;
+    /// The last good answer itself, by which it is known again.
+    fn answer(&self) -> Option<Rc<dyn Any>>;
     /// The last good answer in lines; nothing when there never was one.
     fn reply(&self, show: Show) -> Option<Reply>;
     /// Its picture.
@@ -131,6 +133,10 @@ impl<C: CardView> Held for Of<C> {
 
     fn problems(&self) -> &Problems {
         &self.problems
+    }
+
+    fn answer(&self) -> Option<Rc<dyn Any>> {
+        self.answered.clone().map(|answered| answered as Rc<dyn Any>)
     }
 
     fn reply(&self, show: Show) -> Option<Reply> {

@@ -56,7 +56,8 @@ pub fn JobBar(props: &JobBarProps) -> Html {
     };
     let saving = use_state_eq(|| Saving::Rests);
     let again = use_force_update();
-    let Some(inputs) = props.held.text() else { return Html::default() };
+    // What is saved is the card as it is by then, which need not have been drawn below the fields yet.
+    let Some(inputs) = props.now.borrow().text() else { return Html::default() };
     let changed = open.borrow().is_changed(&inputs);
     let ontype = {
         let (props, open, again) = (props.clone(), open.clone(), again.clone());

@@ -5,6 +5,7 @@ mod put_away;
 mod revisions;
 
 use super::fold::Fold;
+use crate::browser::focused;
 use crate::jobs::{OpenJob, put_on_bench, read, when};
 use crate::route::Route;
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
@@ -12,6 +13,8 @@ use crate::words::{say, say_with};
 use passing_on::{PassingOn, save_jobs};
 use put_away::PutAway;
 use revisions::Revisions;
+use std::rc::Rc;
+use web_sys::HtmlElement;
 use yew::prelude::*;
 
 #[derive(Clone, PartialEq, Properties)]
@@ -133,10 +136,21 @@ fn chosen_job(entry: &JobEntry, desk: &Desk) -> Html {
     }
 }
 
+/// A list of jobs as it was read; read again it is another one.
+struct Listing(Option<Rc<Vec<JobEntry>>>);
+
+impl PartialEq for Listing {
+    fn eq(&self, other: &Self) -> bool {
+        self.0.as_ref().map(Rc::as_ptr) == other.0.as_ref().map(Rc::as_ptr)
+    }
+}
+
 #[component]
 pub fn JobList(props: &JobListProps) -> Html {
-    let jobs = use_state(|| None::<Vec<JobEntry>>);
-    let said = use_state_eq(|| None::<Result<AttrValue, StoreError>>);
+    let jobs = use_state(|| None::<Rc<Vec<JobEntry>>>);
+    // With its number: the same words said again are something new.
+    let said = use_state(|| None::<(u32, Result<AttrValue, StoreError>)>);
+    let told = use_mut_ref(|| 0_u32);
     let chosen = use_state_eq(|| OpenJob::of(&props.kept).id);
     let wanted = use_state_eq(String::new);
     let most = use_state_eq(|| FIRST);
@@ -146,8 +160,8 @@ pub fn JobList(props: &JobListProps) -> Html {
             let (kept, jobs, said) = (kept.clone(), jobs.clone(), said.clone());
             wasm_bindgen_futures::spawn_local(async move {
                 match kept.store().jobs().await {
-                    Ok(all) => jobs.set(Some(all)),
-                    Err(error) => said.set(Some(Err(error))),
+                    Ok(all) => jobs.set(Some(Rc::new(all))),
+                    Err(error) => said.set(Some((0, Err(error)))),
                 }
             });
         })
@@ -159,10 +173,23 @@ pub fn JobList(props: &JobListProps) -> Html {
     let onsaid = {
         let said = said.clone();
         use_callback((), move |how, ()| {
-            said.set(Some(how));
+            *told.borrow_mut() += 1;
+            said.set(Some((*told.borrow(), how)));
             list.emit(());
         })
     };
+    let words = use_node_ref();
+    {
+        let (words, is_told) = (words.clone(), said.is_some());
+        use_effect_with(Listing(jobs.as_ref().cloned()), move |_| {
+            // The button that was pressed may have gone with its job: what was said of it is where to go on from.
+            let lost = focused().is_none_or(|element| element.tag_name() == "BODY");
+            if let Some(words) = words.cast::<HtmlElement>().filter(|_| lost && is_told) {
+                // Nothing is lost where it cannot be focused.
+                let _ = words.focus();
+            }
+        });
+    }
     let desk = Desk { kept: props.kept.clone(), said: onsaid };
     let onchoose = {
         let chosen = chosen.clone();
@@ -181,17 +208,16 @@ pub fn JobList(props: &JobListProps) -> Html {
         move |_: MouseEvent| most.set(usize::MAX)
     };
     let (away, here): (Vec<JobEntry>, Vec<JobEntry>) =
-        jobs.as_ref().cloned().unwrap_or_default().into_iter().partition(|entry| entry.removed);
+        jobs.iter().flat_map(|jobs| jobs.iter().cloned()).partition(|entry| entry.removed);
     let sought = wanted.to_lowercase();
     let found: Vec<&JobEntry> = here.iter().filter(|entry| entry.name.to_lowercase().contains(&sought)).collect();
     let more = found.len().saturating_sub(*most);
     html! {
         <section class="job-list" aria-label={say("jobs-title")} data-listed={jobs.as_ref().map(|jobs| jobs.len().to_string())}>
-            <p role="status" class="job-said">{ match &*said {
-                Some(Ok(words)) => html! { <>{ words }</> },
-                Some(Err(error)) => html! { <span class="problem">{ error.to_string() }</span> },
-                None => Html::default(),
-            } }</p>
+            <p role="status" class="job-said" tabindex="-1" ref={words}>{ for said.iter().map(|(number, how)| match how {
+                Ok(words) => html! { <span key={*number}>{ words }</span> },
+                Err(error) => html! { <span key={*number} class="problem">{ error.to_string() }</span> },
+            }) }</p>
             if here.len() > 8 || !wanted.is_empty() {
                 <label class="bench-search">
                     <span>{ say("jobs-search") }</span>

@@ -37,7 +37,7 @@ fn both_in_sight(card: &Card) -> Outcome {
 }
 
 async fn opens_with_the_demo(shell: &Shell, case: &Case) -> Outcome {
-    shell.open_card(case.slug).await?;
+    shell.pick_card(case.slug).await?;
     let card = shell.answers(case.demo).await?;
     both_in_sight(&card)?;
     shell.keep_picture(case.slug).await

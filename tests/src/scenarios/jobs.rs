@@ -19,7 +19,11 @@ const BAR: &str = "
     const bar = document.querySelector('.job-bar');
     return bar && { state: bar.dataset.state, revision: Number(bar.dataset.revision) };";
 
-async fn bar_is(shell: &Shell, state: &str, revision: u32) -> Outcome {
+/// Waits until the bar says so.
+///
+/// # Errors
+/// When it never does.
+pub async fn bar_is(shell: &Shell, state: &str, revision: u32) -> Outcome {
     let want = Bar { state: state.to_owned(), revision };
     let look = async || shell.ask::<Option<Bar>>(BAR, &[]).await;
     until(&format!("{want:?}"), look, |bar| bar.as_ref() == Some(&want)).await.map(drop)
@@ -111,6 +115,9 @@ async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
     listed(shell, &["Potting shed, copy", "Potting shed"]).await?;
     shell.press("[data-action=put-away]").await?;
     listed(shell, &["Potting shed, copy"]).await?;
+    // Its button has gone with it; what was said of it has the focus.
+    let focus = async || shell.ask::<String>("return document.activeElement.className", &[]).await;
+    until("the focus on what was said", focus, |class| class == "job-said").await?;
     shell.press("[data-fold=put-away] > summary").await?;
     shell.press("[data-action=put-back]").await?;
     listed(shell, &["Potting shed, copy", "Potting shed"]).await?;
@@ -208,7 +215,7 @@ const SAVE_ON: &str = "
             const field = document.getElementById('cabinet-width');
             set.call(field, String(600 + next));
             field.dispatchEvent(new InputEvent('input', { bubbles: true }));
-            await until(() => bar().state === 'changed' || bar().state === 'new');
+            await rest();
             document.querySelector('[data-action=save]').click();
             await until(() => bar().state === 'saved' && Number(bar().revision) === next);
         }

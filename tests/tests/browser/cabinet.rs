@@ -1,16 +1,12 @@
 //! Cabinet: everything follows a measured thickness, what is in the way is named, ticks over a restart.
 
+use crate::jobs::CATCH;
 use scantling_tests::fault::{Outcome, require};
 use scantling_tests::play::play;
+use scantling_tests::scenarios::cabinet::{self, says, wide};
 use scantling_tests::shell::{Kind, PHONE, Shell};
 use scantling_tests::wait::until;
 use serde_json::json;
-
-/// The text of the first such element holds these words.
-async fn says(shell: &Shell, css: &str, words: &str) -> Outcome {
-    let look = async || shell.text(css).await;
-    until(words, look, |text| text.as_deref().is_some_and(|text| text.contains(words))).await.map(drop)
-}
 
 #[test]
 fn everything_follows_the_measured_thickness() -> Outcome {
@@ -31,112 +27,32 @@ fn everything_follows_the_measured_thickness() -> Outcome {
 
 #[test]
 fn what_is_in_the_way_is_named() -> Outcome {
-    play("cabinet-in-the-way", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        says(shell, ".card-top .verdict", "Fits together").await?;
-        // The middle hinge of three lies where the middle shelf meets the side.
-        shell.type_into("cabinet-fixed-shelves", "1").await?;
-        says(shell, ".card-top .verdict", "Bay 1: a hinge lies on fixed shelf 1").await?;
-        shell.keep_picture("cabinet-in-the-way").await
-    })
+    play("cabinet-in-the-way", Kind::Browser, async |shell| cabinet::names_what_is_in_the_way(shell).await)
 }
 
 #[test]
 fn costs_are_added_up_and_what_has_no_price_is_named() -> Outcome {
-    play("cabinet-costs", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.press("[data-fold=costs] > summary").await?;
-        says(shell, ".costs", "Not counted, for want of a price: Sheets, carcass").await?;
-        shell.type_into("cabinet-carcass-price", "64.50").await?;
-        shell.type_into("cabinet-prices-hinge", "4.35").await?;
-        // One sheet, and 6 · 4.35 = 26.10.
-        says(shell, ".costs tfoot", "90.60").await?;
-        says(shell, ".costs", "6 at 4.35").await?;
-        shell.type_into("cabinet-prices-hinge", "dear").await?;
-        says(shell, "#cabinet-prices-hinge-note", "does not belong").await?;
-        shell.keep_picture("cabinet-costs").await
-    })
+    play("cabinet-costs", Kind::Browser, async |shell| cabinet::adds_up_costs(shell).await)
 }
 
 #[test]
 fn strips_of_wood_open_the_doors() -> Outcome {
-    play("cabinet-handles", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.choose("cabinet-handle-pull", 1).await?;
-        says(shell, ".parts table", "2 × Handle strip").await?;
-        says(shell, ".parts table", "1167 × 40 mm").await?;
-        shell.press("[data-fold=holes] > summary").await?;
-        // 40 less 20·tan 30° is 28.45 behind: its middle is 14.2 from the edge.
-        says(shell, ".hole-tables", "Screws of the handle, 14 mm from the free edge").await?;
-        shell.type_into("cabinet-handle-thickness", "12").await?;
-        says(shell, "#cabinet-handle-thickness-note", "At least 15 mm").await?;
-        shell.keep_picture("cabinet-handles").await
-    })
+    play("cabinet-handles", Kind::Browser, async |shell| cabinet::opens_doors_by_strips(shell).await)
 }
 
 #[test]
 fn hooks_hang_below_what_hangs() -> Outcome {
-    play("cabinet-hooks", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.type_into("cabinet-hooks-count", "4").await?;
-        says(shell, ".parts table", "1 × Hook rail").await?;
-        shell.press("[data-fold=holes] > summary").await?;
-        // 800.8 in four shares of 200.2, a hook in the middle of each.
-        says(shell, ".hole-tables", "100; 300.5; 500.5; 700.5 mm").await?;
-        shell.type_into("cabinet-hooks-height", "30").await?;
-        says(shell, "#cabinet-hooks-height-note", "At least 40 mm").await?;
-        shell.keep_picture("cabinet-hooks").await
-    })
+    play("cabinet-hooks", Kind::Browser, async |shell| cabinet::hangs_hooks(shell).await)
 }
 
 #[test]
 fn a_shelf_outside_is_cut_marked_and_named_where_a_door_strikes_it() -> Outcome {
-    play("cabinet-outside", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.choose("cabinet-outside-at", 1).await?;
-        // 350 less the 17.6 of the door, which opens past that side.
-        says(shell, ".parts table", "1 × Shelf outside").await?;
-        says(shell, ".parts table", "332.5 × 200 mm").await?;
-        shell.press("[data-fold=holes] > summary").await?;
-        says(shell, ".hole-tables", "67.5; 300 mm").await?;
-        says(shell, ".cautions", "maker's own sheet").await?;
-        shell.type_into("cabinet-outside-length", "350").await?;
-        says(shell, ".card-top .verdict", "the door strikes the shelf outside").await?;
-        shell.type_into("cabinet-outside-leg", "800").await?;
-        says(shell, "#cabinet-outside-leg-note", "the side goes no further down").await?;
-        shell.keep_picture("cabinet-outside").await
-    })
+    play("cabinet-outside", Kind::Browser, async |shell| cabinet::hangs_a_shelf_outside(shell).await)
 }
 
-const TICKED: &str = "return document.querySelectorAll('.tick input:checked').length";
 #[test]
 fn ticks_are_there_after_a_restart_and_go_with_other_sizes() -> Outcome {
-    play("cabinet-ticks", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.press("[data-fold=cuts] > summary").await?;
-        for number in [0, 3] {
-            shell.press(&format!(".cut-order input[data-number='{number}']")).await?;
-        }
-        let ticked = async || shell.ask::<usize>(TICKED, &[]).await;
-        until("two ticks", ticked, |count| *count == 2).await?;
-        shell.keep_picture("cabinet-ticks").await?;
-        shell.open_bench().await?;
-        shell.restart().await?;
-        shell.open_card("cabinet").await?;
-        shell.press("[data-action=saw]").await?;
-        until("two ticks at the saw", async || shell.ask::<usize>(TICKED, &[]).await, |count| *count == 2).await?;
-        shell.press("[data-action=close]").await?;
-        shell.shows_no("dialog.at-saw").await?;
-        shell.press("[data-fold=cuts] > summary").await?;
-        shell.type_into("cabinet-width", "900").await?;
-        says(shell, ".cut-state", "2 ticks belong to other parts").await?;
-        until("no ticks", async || shell.ask::<usize>(TICKED, &[]).await, |count| *count == 0).await.map(drop)
-    })
-}
-
-/// How wide the first drawing is.
-async fn wide(shell: &Shell) -> Outcome<f64> {
-    shell.ask("return document.querySelector('.drawn-paper svg').getBoundingClientRect().width", &[]).await
+    play("cabinet-ticks", Kind::Browser, async |shell| cabinet::keeps_ticks(shell).await)
 }
 
 /// Fingers come down at the first places, go to the second in steps, and are lifted.
@@ -201,81 +117,30 @@ fn two_fingers_enlarge_a_drawing_one_moves_it_and_a_tap_asks_about_a_part() -> O
 
 #[test]
 fn the_drawings_are_there_once_they_are_asked_for_and_can_be_looked_at_closely() -> Outcome {
-    play("cabinet-drawings", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        let drawn = async || shell.ask::<usize>("return document.querySelectorAll('.drawn svg').length", &[]).await;
-        until("no drawing", drawn, |count| *count == 0).await?;
-        shell.press("[data-fold=drawings] > summary").await?;
-        // Front, section, plan, taken apart; both sides, top, bottom, back, three strips, a shelf, two doors.
-        until("every drawing", drawn, |count| *count == 15).await?;
-        says(shell, ".drawings", "Left side, face to the right").await?;
-        let before = wide(shell).await?;
-        shell.press(".drawn [data-action=larger]").await?;
-        until("twice as wide", async || wide(shell).await, |now| (now / before - 2.0).abs() < 0.02).await?;
-        shell.keep_picture("cabinet-drawings").await
-    })
+    play("cabinet-drawings", Kind::Browser, async |shell| cabinet::draws(shell).await)
 }
 
 #[test]
 fn another_card_opens_with_the_cabinets_sizes_and_has_its_own_back_by_undo() -> Outcome {
-    play("cabinet-hands-over", Kind::Browser, async |shell| {
-        shell.open_card("back-panel").await?;
-        shell.type_into("back-panel-opening-width", "900").await?;
-        shell.answers(&["914 mm", "726 mm"]).await?;
-        shell.open_bench().await?;
-        shell.open_card("cabinet").await?;
-        shell.press("[data-fold=hands] > summary").await?;
-        shell.press("[data-hands=back-panel]").await?;
-        // What the cabinet says of its back.
-        shell.answers(&["811 mm", "1159.5 mm"]).await?;
-        shell.press("[data-action=undo]").await?;
-        shell.answers(&["914 mm", "726 mm"]).await.map(drop)
-    })
+    play("cabinet-hands-over", Kind::Browser, async |shell| cabinet::hands_over(shell).await)
 }
 
 #[test]
 fn what_is_changed_on_another_card_is_given_back() -> Outcome {
-    play("cabinet-given-back", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.press("[data-fold=hands] > summary").await?;
-        shell.press("[data-hands=wall-cleat]").await?;
-        shell.type_into("wall-cleat-strip-height", "80").await?;
-        shell.type_into("wall-cleat-slack", "1").await?;
-        says(shell, ".gives-back", "2 inputs that the cabinet has too").await?;
-        shell.keep_picture("cabinet-given-back").await?;
-        shell.press("[data-action=give-back]").await?;
-        shell.field_is("cabinet-strip-height", "given back", |field| field.value == "80").await?;
-        shell.field_is("cabinet-slack", "given back", |field| field.value == "1").await?;
-        shell.press("[data-action=undo]").await?;
-        shell.field_is("cabinet-strip-height", "as before", |field| field.value == "70").await?;
-        // Once given back, it is no longer offered.
-        shell.open_bench().await?;
-        shell.open_card("wall-cleat").await?;
-        shell.field_is("wall-cleat-strip-height", "as typed", |field| field.value == "80").await?;
-        shell.shows_no(".gives-back").await
-    })
+    play("cabinet-given-back", Kind::Browser, async |shell| cabinet::is_given_back(shell).await)
 }
 
 #[test]
 fn the_next_cut_is_ticked_and_taken_back_at_the_saw() -> Outcome {
-    play("cabinet-next", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.press("[data-action=saw]").await?;
-        // The cabinet's first setting: both sides and what else is 350 mm deep are ripped first.
-        says(shell, "dialog .coming .coming-setting", "Rip, fence").await?;
-        let first = shell.text("dialog .coming .coming-what").await?;
-        shell.press("dialog [data-action=tick-next]").await?;
-        let ticked = async || shell.ask::<usize>(TICKED, &[]).await;
-        until("a tick", ticked, |count| *count == 1).await?;
-        until("another", async || shell.text("dialog .coming .coming-what").await, |next| *next != first).await?;
-        shell.press("dialog [data-action=tick-next]").await?;
-        until("two ticks", ticked, |count| *count == 2).await?;
-        shell.keep_picture("cabinet-next").await?;
-        shell.press("dialog [data-action=untick]").await?;
-        shell.press("dialog [data-action=untick]").await?;
-        until("no ticks", ticked, |count| *count == 0).await?;
-        until("the first again", async || shell.text("dialog .coming .coming-what").await, |next| *next == first)
-            .await
-            .map(drop)
+    play("cabinet-next", Kind::Browser, async |shell| cabinet::is_followed_at_the_saw(shell).await)
+}
+
+#[test]
+fn cut_list_and_drawings_are_saved() -> Outcome {
+    play("cabinet-files", Kind::Browser, async |shell| {
+        shell.run_first(CATCH).await?;
+        shell.go_to("").await?;
+        shell.started().await?;
+        cabinet::saves_files(shell, async |shell: &Shell, _: &str| shell.ask("return window.saved", &[]).await).await
     })
 }

@@ -6,7 +6,7 @@ use scantling_tests::fault::{Fault, Outcome};
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::scenarios::{jobs, settings, tape};
+use scantling_tests::scenarios::{cabinet, jobs, settings, tape};
 use scantling_tests::shell::{Kind, Shell};
 use std::sync::{Mutex, PoisonError};
 
@@ -123,16 +123,46 @@ fn jobs_are_saved_gone_back_to_and_put_away() -> Outcome {
     alone("jobs", async |shell| jobs::are_kept(shell).await)
 }
 
+#[test]
+fn a_cabinet_gets_what_hangs_on_it() -> Outcome {
+    alone("cabinet-accessories", async |shell| {
+        cabinet::names_what_is_in_the_way(shell).await?;
+        cabinet::adds_up_costs(shell).await?;
+        cabinet::opens_doors_by_strips(shell).await?;
+        cabinet::hangs_hooks(shell).await?;
+        cabinet::hangs_a_shelf_outside(shell).await
+    })
+}
+
+#[test]
+fn a_cabinet_is_drawn_saved_and_followed() -> Outcome {
+    alone("cabinet-followed", async |shell| {
+        cabinet::draws(shell).await?;
+        cabinet::saves_files(shell, saved).await?;
+        cabinet::has_a_shop_sheet(shell).await?;
+        cabinet::is_followed_at_the_saw(shell).await?;
+        cabinet::keeps_ticks(shell).await
+    })
+}
+
+#[test]
+fn a_cabinet_hands_over_and_is_given_back() -> Outcome {
+    alone("cabinet-given-back", async |shell| {
+        cabinet::hands_over(shell).await?;
+        cabinet::is_given_back(shell).await
+    })
+}
+
 /// The text of the file that the app says it has saved.
-async fn saved(shell: &Shell) -> Outcome<String> {
-    let said = shell.text(".job-said").await?.unwrap_or_default();
+async fn saved(shell: &Shell, css: &str) -> Outcome<String> {
+    let said = shell.text(css).await?.unwrap_or_default();
     let path = said.strip_prefix("Saved as ").ok_or_else(|| Fault::Wrong(format!("no path: {said}")))?;
     Ok(std::fs::read_to_string(path)?)
 }
 
 #[test]
 fn jobs_go_through_a_file() -> Outcome {
-    alone("jobs-file", async |shell| jobs::go_through_a_file(shell, saved).await)
+    alone("jobs-file", async |shell| jobs::go_through_a_file(shell, async |shell: &Shell| saved(shell, ".job-said").await).await)
 }
 
 #[test]

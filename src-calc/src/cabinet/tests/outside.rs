@@ -109,6 +109,22 @@ fn more_than_four_brackets_are_judged_as_three_bays() -> Checked {
     Ok(())
 }
 
+/// The room begins at the bottom, and 3 are left free beside the carcass.
+#[test]
+fn what_reaches_past_the_room_on_the_wall_is_named() -> Checked {
+    let room = |inputs: Inputs| Inputs { size_from: SizeFrom::Opening, free: Reading::mm("3"), ..inputs };
+    let mut hooked = room(Inputs::default());
+    assert_eq!(solved(&hooked)?.clashes, []);
+    hooked.hooks.count = "4".into();
+    assert_eq!(solved(&hooked)?.clashes, [Clash::PastRoom { by: mm("60")? }]);
+    assert_eq!(solved(&Inputs { size_from: SizeFrom::Outside, ..hooked })?.clashes, []);
+    // A shelf of 200 goes 197 past it.
+    for at in [Beside::Left, Beside::Right] {
+        assert_eq!(solved(&room(shelved(at)))?.clashes, [Clash::PastRoom { by: mm("197")? }]);
+    }
+    Ok(())
+}
+
 #[test]
 fn what_is_in_its_way_is_named() -> Checked {
     // A shelf as long as the side is deep: the door's hinge edge turns into it.

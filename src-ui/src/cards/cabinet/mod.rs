@@ -11,6 +11,7 @@ mod work;
 pub use sheet::ShopSheet;
 
 use super::{CardView, Stage};
+use crate::jobs::about;
 use crate::route::Route;
 use crate::settings::Settings;
 use crate::show::{Show, Shown};
@@ -49,6 +50,7 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
         Clash::OutsideInDoorsWay { bay } => say_with("cabinet-clash-outside", [("bay", bay.into())]),
         Clash::BracketsMeetHooks => say("cabinet-clash-brackets"),
         Clash::NothingUnder => say("cabinet-clash-under"),
+        Clash::PastRoom { by } => say_with("cabinet-clash-room", [("by", show.on_drawing(by).into())]),
     }
 }
 
@@ -291,12 +293,7 @@ impl CardView for Cabinet {
     fn given(inputs: &Inputs, answer: &Answer, _: Show) -> AttrValue {
         say_with(
             "cabinet-given",
-            [
-                ("width", inputs.width.typed().into()),
-                ("height", inputs.height.typed().into()),
-                ("depth", inputs.depth.typed().into()),
-                ("parts", count(answer).into()),
-            ],
+            [("size", about(inputs).into()), ("parts", count(answer).into())],
         )
     }
 
