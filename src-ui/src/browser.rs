@@ -1,9 +1,9 @@
 //! The few things asked of the browser that Yew has no word for.
 
-use std::cell::{Cell, RefCell};
-use std::rc::Rc;
+use std::cell::Cell;
+use std::rc::{Rc, Weak};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
-use web_sys::{Event, EventTarget, HtmlElement};
+use web_sys::{Event, EventTarget, HtmlElement, Window};
 
 /// A listener that leaves with its owner.
 pub struct Listener {
@@ -64,20 +64,29 @@ pub struct Lull {
 struct LullInner {
     /// When the call is due; nothing while none is wanted.
     due: Cell<Option<f64>>,
-    timer: RefCell<Option<Later>>,
-    call: Box<dyn Fn()>,
+    timer: Cell<Option<i32>>,
+    ends: Closure<dyn FnMut()>,
 }
 
 impl Lull {
     /// Nothing is called yet.
     pub fn new(call: impl Fn() + 'static) -> Self {
-        Self { inner: Rc::new(LullInner { due: Cell::new(None), timer: RefCell::default(), call: Box::new(call) }) }
+        let inner = Rc::new_cyclic(|own: &Weak<LullInner>| {
+            let own = own.clone();
+            let ends = Closure::new(move || {
+                if own.upgrade().is_some_and(|own| own.is_due()) {
+                    call();
+                }
+            });
+            LullInner { due: Cell::new(None), timer: Cell::new(None), ends }
+        });
+        Self { inner }
     }
 
     /// Calls so many milliseconds from now, and not before; always with the same number.
     pub fn wait(&self, milliseconds: i32) {
         self.inner.due.set(Some(now_ms() + f64::from(milliseconds)));
-        if self.inner.timer.borrow().is_none() {
+        if self.inner.timer.get().is_none() {
             self.inner.run_for(milliseconds);
         }
     }
@@ -94,28 +103,32 @@ impl Lull {
 }
 
 impl LullInner {
-    fn run_for(self: &Rc<Self>, milliseconds: i32) {
-        let own = Rc::downgrade(self);
-        let ends = move || {
-            if let Some(own) = own.upgrade() {
-                own.ends();
-            }
-        };
-        self.timer.replace(Some(Later::after(milliseconds, ends)));
+    fn run_for(&self, milliseconds: i32) {
+        let ends = self.ends.as_ref().unchecked_ref();
+        let set =
+            |window: Window| window.set_timeout_with_callback_and_timeout_and_arguments_0(ends, milliseconds).ok();
+        self.timer.set(web_sys::window().and_then(set));
     }
 
-    fn ends(self: &Rc<Self>) {
+    /// Whether it is time now; otherwise the timer runs on for what is left.
+    fn is_due(&self) -> bool {
+        self.timer.set(None);
         // A clock may be a little ahead of the timer.
-        let left = self.due.get().map(|due| due - now_ms());
-        match left {
+        match self.due.get().map(|due| due - now_ms()) {
             #[expect(clippy::cast_possible_truncation, reason = "at most as long as it was told to wait")]
-            Some(left) if left >= 1.0 => self.run_for(left.ceil() as i32),
-            _ => {
-                self.timer.take();
-                if self.due.take().is_some() {
-                    (self.call)();
-                }
+            Some(left) if left >= 1.0 => {
+                self.run_for(left.ceil() as i32);
+                false
             }
+            _ => self.due.take().is_some(),
+        }
+    }
+}
+
+impl Drop for LullInner {
+    fn drop(&mut self) {
+        if let (Some(handle), Some(window)) = (self.timer.get(), web_sys::window()) {
+            window.clear_timeout_with_handle(handle);
         }
     }
 }

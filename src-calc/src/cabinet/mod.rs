@@ -44,7 +44,7 @@ pub use lists::{cut_list_csv, cut_list_text, edged};
 pub use outside::{Beside, Outside, OutsideShelf};
 pub use part::{Axis, Block, Hand, Part, Stock, What};
 pub use rows::Rows;
-pub use templates::{Pattern, RowUse, Template, templates};
+pub use templates::{Pattern, RowUse, Template, templates, without_template};
 pub use work::{Setup, Step};
 
 use crate::cards::{back_panel, bevelled_strips, clothes_rail, cup_hinge, groove, hanging, wall_cleat};

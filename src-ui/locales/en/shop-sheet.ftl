@@ -34,6 +34,7 @@ shop-cup = Template: hinge cup
 shop-page = { $name }, page { $page } of { $pages }
 shop-measure = Measure the bar before use. Printed at 100 % it is 100 mm long, or 4 in; fitted to the page it is not, and the holes would be wrong.
 shop-cup-use = { $doors }: thick line on the hinge edge, the line across it on the mark of each cup.
+shop-without = No template for the row of holes ⌀ { $hole }, { $edge } from the edge ({ $uses }): it lies farther from there than a page is wide. Mark it by the hole tables.
 shop-row-use = Thick line on the edge, the thick end on the board's lower end; figures are from there. Strips are joined at lines of the same letter. For the other hand turn the paper over.
 shop-use-front = { $part }, { $face }: front edge
 shop-use-rear = { $part }, { $face }: rear edge

@@ -44,12 +44,13 @@ pub struct CardScreenProps {
     pub host: Host,
 }
 
-/// Typing rests for so long before the inputs are kept; leaving the page keeps them at once.
+/// Typing rests for so long before the inputs are kept and an answer that takes long is worked out; leaving the page
+/// keeps them at once.
 const REST_MS: i32 = 250;
 
-/// Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
+/// Does what waits for typing to rest. Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
 #[hook]
-fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
+fn use_rests(slug: &'static str, host: &Host, state: &UseReducerHandle<CardState>) {
     let show = Show::of(state.settings());
     let waiting = use_mut_ref(|| None::<Rc<dyn Held>>);
     let seen = use_mut_ref(|| state.held.clone());
@@ -78,8 +79,12 @@ fn use_keeping(slug: &'static str, host: &Host, state: &CardState) {
         })
     };
     {
-        let (keep_now, held) = (keep_now.clone(), state.held.clone());
-        let lull = use_memo((), move |()| Lull::new(move || keep_now()));
+        let (keep_now, held, dispatcher) = (keep_now.clone(), state.held.clone(), state.dispatcher());
+        let rests = move || {
+            keep_now();
+            dispatcher.dispatch(Change::Rest);
+        };
+        let lull = use_memo((), move |()| Lull::new(rests));
         use_effect(move || {
             if !Rc::ptr_eq(&seen.borrow(), &held) {
                 seen.replace(held.clone());
@@ -232,12 +237,7 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
         let state = state.dispatcher();
         use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
     }
-    use_keeping(slug, &props.host, &state);
-    {
-        let (dispatcher, held) = (state.dispatcher(), state.held.clone());
-        let lull = use_memo((), move |()| Lull::new(move || dispatcher.dispatch(Change::Rest)));
-        use_effect(move || if held.is_pending() { lull.wait(REST_MS) } else { lull.forget() });
-    }
+    use_rests(slug, &props.host, &state);
     let over = use_state(|| None::<Page>);
     let painted = use_first_paint();
 

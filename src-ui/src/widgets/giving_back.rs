@@ -1,8 +1,8 @@
 //! On a card that was opened from the cabinet: gives what was changed here back to it.
 
+use super::card_screen::Host;
 use super::card_state::Held;
 use super::handing_over::keep;
-use super::card_screen::Host;
 use super::settled::Now;
 use crate::route::Route;
 use crate::store::Kept;

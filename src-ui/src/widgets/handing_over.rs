@@ -1,7 +1,7 @@
 //! Opens another card with this one's measurements. What stood there before is one step of undo away.
 
-use super::card_state::Held;
 use super::card_screen::Host;
+use super::card_state::Held;
 use super::fold::Fold;
 use super::settled::Now;
 use crate::cards::card;

@@ -1,7 +1,7 @@
 //! The job on the bench, on its card: its name, whether it is saved, and the button that saves it.
 
-use super::card_state::Held;
 use super::card_screen::Host;
+use super::card_state::Held;
 use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
 use crate::jobs::{OpenJob, save, when};

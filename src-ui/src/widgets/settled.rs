@@ -1,8 +1,8 @@
 //! What may come a frame after the answer: the picture, and all that stands below the fields. So a key is answered as
 //! soon as the figures can be painted, also on a slow phone.
 
-use super::card_state::{CardState, Held};
 use super::card_screen::Host;
+use super::card_state::{CardState, Held};
 use super::cautions::cautions;
 use super::fields::FieldTools;
 use super::giving_back::GivingBack;

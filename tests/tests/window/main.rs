@@ -162,7 +162,9 @@ async fn saved(shell: &Shell, css: &str) -> Outcome<String> {
 
 #[test]
 fn jobs_go_through_a_file() -> Outcome {
-    alone("jobs-file", async |shell| jobs::go_through_a_file(shell, async |shell: &Shell| saved(shell, ".job-said").await).await)
+    alone("jobs-file", async |shell| {
+        jobs::go_through_a_file(shell, async |shell: &Shell| saved(shell, ".job-said").await).await
+    })
 }
 
 #[test]

@@ -201,15 +201,28 @@ fn row_pages(row: &Row, uses: &[RowUse]) -> Result<Vec<Template>, LengthError> {
     Ok(pages.into_iter().enumerate().map(page).collect())
 }
 
-/// A template for every cup and every row, those that are alike once; a row that lies farther from its edge than a page
-/// is wide has none.
+/// Whether a page is wide enough for a row and the edge that it is measured from.
+fn has_room(row: &Row) -> bool {
+    across(row).1 <= PAGE_MM[0]
+}
+
+/// The rows that lie farther from their edge than a page is wide: they have no template, and are marked by measuring.
+///
+/// # Errors
+/// [`LengthError`] when a place cannot be held.
+pub fn without_template(cabinet: &Cabinet) -> Result<Vec<Pattern>, LengthError> {
+    let far = strips::rows(cabinet)?.into_iter().filter(|(row, _)| !has_room(row));
+    Ok(far.map(|(row, uses)| Pattern::Row { uses, hole: row.hole, from_edge: row.from_edge }).collect())
+}
+
+/// A template for every cup and every row, those that are alike once; but see [`without_template`].
 ///
 /// # Errors
 /// [`LengthError`] when a place cannot be held.
 pub fn templates(cabinet: &Cabinet) -> Result<Vec<Template>, LengthError> {
     let mut pages = cups(cabinet)?;
     for (row, uses) in strips::rows(cabinet)? {
-        if across(&row).1 <= PAGE_MM[0] {
+        if has_room(&row) {
             pages.extend(row_pages(&row, &uses)?);
         }
     }

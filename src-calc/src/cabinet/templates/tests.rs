@@ -98,6 +98,22 @@ fn rows_that_are_alike_are_printed_once() -> Checked {
     Ok(())
 }
 
+/// Behind a strip of 140 mm the rear row lies 140 farther from the rear edge than behind none: no page is so wide.
+#[test]
+fn a_row_that_no_page_is_wide_enough_for_is_named() -> Checked {
+    assert_eq!(without_template(&demo()?)?, []);
+    let mut inputs = Inputs::default();
+    (inputs.strip.thickness, inputs.strip_height) = (Reading::mm("140"), Reading::mm("200"));
+    let cabinet = solve(&inputs).map_err(|problems| format!("{problems:?}"))?;
+    let far = without_template(&cabinet)?;
+    let [Pattern::Row { uses, from_edge, .. }] = far.as_slice() else { return Err(format!("{far:?}").into()) };
+    assert!(uses.len() == 2 && uses.iter().all(|one| one.rear) && from_edge.as_mm() > 170.0, "{far:?}");
+    let printed = templates(&cabinet)?;
+    let is_it = |page: &Template| matches!(&page.pattern, Pattern::Row { uses: own, .. } if own == uses);
+    assert!(!printed.iter().any(is_it) && !printed.is_empty());
+    Ok(())
+}
+
 #[test]
 fn far_holes_begin_a_strip_of_their_own_and_near_ones_are_joined() -> Checked {
     let mm = |at: &str| Reading::mm(at).length();

@@ -291,10 +291,7 @@ impl CardView for Cabinet {
     }
 
     fn given(inputs: &Inputs, answer: &Answer, _: Show) -> AttrValue {
-        say_with(
-            "cabinet-given",
-            [("size", about(inputs).into()), ("parts", count(answer).into())],
-        )
+        say_with("cabinet-given", [("size", about(inputs).into()), ("parts", count(answer).into())])
     }
 
     fn working(answer: &Answer) -> &Working {

@@ -3,7 +3,7 @@
 use super::super::{drawings::worded, parts};
 use crate::show::Show;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Cabinet as Answer, Hand, Pattern, RowUse, Template, templates};
+use scantling::cabinet::{Cabinet as Answer, Hand, Pattern, RowUse, Template, templates, without_template};
 use yew::prelude::*;
 
 fn used(answer: &Answer, one: &RowUse) -> AttrValue {
@@ -21,8 +21,10 @@ fn page(answer: &Answer, template: &Template, show: Show) -> Html {
         }
         Pattern::Row { uses, hole, from_edge } => {
             let values = [("hole", show.on_drawing(*hole).into()), ("edge", show.on_drawing(*from_edge).into())];
-            let uses = uses.iter().map(|one| used(answer, one)).collect::<Vec<_>>().join("; ");
-            (say_with("shop-row", values), html! { <><p>{ uses }</p><p>{ say("shop-row-use") }</p></> })
+            (
+                say_with("shop-row", values),
+                html! { <><p>{ uses_of(answer, uses) }</p><p>{ say("shop-row-use") }</p></> },
+            )
         }
     };
     let [number, all] = [template.page, template.pages].map(|page| u32::try_from(page).unwrap_or(u32::MAX));
@@ -39,8 +41,31 @@ fn page(answer: &Answer, template: &Template, show: Show) -> Html {
     }
 }
 
+/// All that a row is for.
+fn uses_of(answer: &Answer, uses: &[RowUse]) -> String {
+    uses.iter().map(|one| used(answer, one)).collect::<Vec<_>>().join("; ")
+}
+
+/// What has no template, said where it would stand.
+fn without(answer: &Answer, pattern: &Pattern, show: Show) -> Option<Html> {
+    let Pattern::Row { uses, hole, from_edge } = pattern else { return None };
+    let uses = uses_of(answer, uses);
+    let values = [
+        ("hole", show.on_drawing(*hole).into()),
+        ("edge", show.on_drawing(*from_edge).into()),
+        ("uses", uses.as_str().into()),
+    ];
+    Some(html! { <p class="shop-without">{ say_with("shop-without", values) }</p> })
+}
+
 /// Every template; none where nothing is drilled.
 pub(super) fn pages(answer: &Answer, show: Show) -> Html {
     let all = templates(answer).unwrap_or_default();
-    html! { <>{ for all.iter().map(|template| page(answer, template, show)) }</> }
+    let far = without_template(answer).unwrap_or_default();
+    html! {
+        <>
+            { for far.iter().filter_map(|pattern| without(answer, pattern, show)) }
+            { for all.iter().map(|template| page(answer, template, show)) }
+        </>
+    }
 }
