@@ -48,7 +48,8 @@ pub struct CardScreenProps {
 /// keeps them at once.
 const REST_MS: i32 = 250;
 
-/// Does what waits for typing to rest. Keeps the inputs whenever they change: soon after, and at once when the page goes out of sight or the card closes.
+/// Does what waits for typing to rest. Keeps the inputs whenever they change: soon after, and at once when the page goes
+/// out of sight or the card closes.
 #[hook]
 fn use_rests(slug: &'static str, host: &Host, state: &UseReducerHandle<CardState>) {
     let show = Show::of(state.settings());
@@ -80,9 +81,14 @@ fn use_rests(slug: &'static str, host: &Host, state: &UseReducerHandle<CardState
     };
     {
         let (keep_now, held, dispatcher) = (keep_now.clone(), state.held.clone(), state.dispatcher());
+        let now = seen.clone();
         let rests = move || {
-            keep_now();
-            dispatcher.dispatch(Change::Rest);
+            // An answer that takes long is a frame's work, and so is keeping what it is of: that waits for the next rest.
+            if now.borrow().is_pending() {
+                dispatcher.dispatch(Change::Rest);
+            } else {
+                keep_now();
+            }
         };
         let lull = use_memo((), move |()| Lull::new(rests));
         use_effect(move || {

@@ -239,7 +239,7 @@ pub async fn survive_being_killed(shell: &mut Shell, saves: u32) -> Outcome {
     save(shell, 1).await?;
     let mut acknowledged = 1;
     while acknowledged < saves {
-        let life = some_of(Duration::from_millis(2_500));
+        let life = some_of(Duration::from_secs(5));
         let begun = Instant::now();
         shell.ask::<()>(SAVE_ON, &[]).await?;
         while begun.elapsed() < life {

@@ -143,7 +143,7 @@ fn the_focus_is_never_hidden() -> Outcome {
     play("focus", Kind::Browser, async |shell| {
         let mut hidden = Vec::new();
         for case in CASES {
-            shell.open_card(case.slug).await?;
+            shell.pick_card(case.slug).await?;
             shell.answers(case.demo).await?;
             let (mut seen, mut last) = (0, String::new());
             // There and back again: the screen scrolls the one way going down, the other going up.

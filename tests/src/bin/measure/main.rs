@@ -211,17 +211,21 @@ enum Doing {
     Scrolling,
 }
 
-/// Takes the time of every frame in which the search goes on, or waits for typing to rest.
+/// Takes the time of every frame in which there is such an element.
 const FRAMES: &str = "
+    const counts = arguments[0];
     cancelAnimationFrame(window.next_frame);
     window.frames_ms = [];
     let last = performance.now();
     const note = (now) => {
-        if (document.querySelector('.searching[data-searches=\"true\"]')) window.frames_ms.push(now - last);
+        if (document.querySelector(counts)) window.frames_ms.push(now - last);
         last = now;
         window.next_frame = requestAnimationFrame(note);
     };
     window.next_frame = requestAnimationFrame(note);";
+
+/// While the search goes on, or waits for typing to rest.
+const SEARCHES: &str = ".searching[data-searches='true']";
 
 async fn frames() -> Outcome {
     let shell = &mut Shell::open(Kind::Browser).await?;
@@ -243,46 +247,58 @@ async fn frames() -> Outcome {
         ("its parts typed", "sheet-layout-parts", Doing::Typing),
     ];
     for (name, field, doing) in phases {
-        let focus = "
-            const field = document.getElementById(arguments[0]);
-            field.focus();
-            field.setSelectionRange(field.value.length, field.value.length);";
-        shell.ask::<()>(focus, &[json!(field)]).await?;
-        shell.ask::<()>(FRAMES, &[]).await?;
-        for turn in 0..40 {
-            match doing {
-                Doing::Nothing => {}
-                Doing::Typing if turn % 2 == 0 => {
-                    shell.tool("Input.insertText", json!({ "text": "1" })).await.map(drop)?
-                }
-                Doing::Typing => {
-                    for kind in ["keyDown", "keyUp"] {
-                        let key = json!({ "type": kind, "key": "Backspace", "code": "Backspace", "windowsVirtualKeyCode": 8 });
-                        shell.tool("Input.dispatchKeyEvent", key).await?;
-                    }
-                }
-                Doing::Scrolling => {
-                    let by = if turn % 10 < 5 { 120 } else { -120 };
-                    let wheel = json!({ "type": "mouseWheel", "x": 180, "y": 500, "deltaX": 0, "deltaY": by });
-                    shell.tool("Input.dispatchMouseEvent", wheel).await?;
-                }
-            }
-            // Now and then a thought, with a digit more than before, so that another job is laid out and searched.
-            tokio::time::sleep(if turn % 8 == 6 { 16 * PACE } else { PACE }).await;
-        }
-        let times: Vec<f64> = shell.ask("return window.frames_ms.slice(1)", &[]).await?;
-        let times = in_order(times);
-        let name = |what: &str| {
-            format!("sheet-layout: frame, 300 parts searched, {name}, processor {SLOWER} times slower, {what}")
-        };
-        tell(&name("median"), percentile(&times, 50), "ms", None);
-        tell(&name("99th percentile"), percentile(&times, 99), "ms", Some(32.0));
-        tell(&name("longest"), percentile(&times, 100), "ms", None);
-        #[expect(clippy::cast_precision_loss, reason = "a few hundred frames")]
-        tell(&name("frames"), times.len() as f64, "", None);
+        tell_frames(&format!("300 parts searched, {name}"), frames_of(shell, (field, SEARCHES), doing).await?);
     }
+    // What a bare page takes for the same keys: nothing on this machine can be below it.
+    shell.session()?.goto(BARE).await?;
+    tell_frames("bare page, typed", frames_of(shell, ("bare", "#bare"), Doing::Typing).await?);
     shell.slow_down(1).await?;
     shell.end().await
+}
+
+/// What a person does, some of it in this field, for so long; gives the time of every frame in which there is such an
+/// element.
+async fn frames_of(shell: &Shell, (field, counts): (&str, &str), doing: Doing) -> Outcome<Vec<f64>> {
+    let focus = "
+        const field = document.getElementById(arguments[0]);
+        field.focus();
+        field.setSelectionRange(field.value.length, field.value.length);";
+    shell.ask::<()>(focus, &[json!(field)]).await?;
+    shell.ask::<()>(FRAMES, &[json!(counts)]).await?;
+    for turn in 0..40 {
+        match doing {
+            Doing::Nothing => {}
+            Doing::Typing if turn % 2 == 0 => {
+                shell.tool("Input.insertText", json!({ "text": "1" })).await.map(drop)?;
+            }
+            Doing::Typing => {
+                for kind in ["keyDown", "keyUp"] {
+                    let key =
+                        json!({ "type": kind, "key": "Backspace", "code": "Backspace", "windowsVirtualKeyCode": 8 });
+                    shell.tool("Input.dispatchKeyEvent", key).await?;
+                }
+            }
+            Doing::Scrolling => {
+                let by = if turn % 10 < 5 { 120 } else { -120 };
+                let wheel = json!({ "type": "mouseWheel", "x": 180, "y": 500, "deltaX": 0, "deltaY": by });
+                shell.tool("Input.dispatchMouseEvent", wheel).await?;
+            }
+        }
+        // Now and then a thought, with a digit more than before, so that another job is laid out and searched.
+        tokio::time::sleep(if turn % 8 == 6 { 16 * PACE } else { PACE }).await;
+    }
+    shell.ask("return window.frames_ms.slice(1)", &[]).await
+}
+
+fn tell_frames(what: &str, times: Vec<f64>) {
+    let times = in_order(times);
+    let bar = (!what.starts_with("bare")).then_some(32.0);
+    let name = |figure: &str| format!("sheet-layout: frame, {what}, processor {SLOWER} times slower, {figure}");
+    tell(&name("median"), percentile(&times, 50), "ms", None);
+    tell(&name("99th percentile"), percentile(&times, 99), "ms", bar);
+    tell(&name("longest"), percentile(&times, 100), "ms", None);
+    #[expect(clippy::cast_precision_loss, reason = "a few hundred frames")]
+    tell(&name("frames"), times.len() as f64, "", None);
 }
 
 /// In every page before its own scripts: the time at which its first answer had been painted.
