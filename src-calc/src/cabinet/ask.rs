@@ -7,9 +7,14 @@ use crate::measure::{Length, Range, Reading};
 use crate::problem::Problems;
 use serde::Serialize;
 
-/// A length as a card takes it.
+/// A length as a card takes it: in millimetres, without the unit, which stands beside the card's field.
 pub(super) fn reading(length: Length) -> Reading {
-    Reading::mm(&length.to_string())
+    Reading::mm(&bare(length))
+}
+
+fn bare(length: Length) -> String {
+    let typed = length.to_string();
+    typed.strip_suffix(" mm").map(str::to_owned).unwrap_or(typed)
 }
 
 /// A measured length as a card takes it.
@@ -17,7 +22,7 @@ pub(super) fn ranged(range: Range) -> Reading {
     if range.is_exact() {
         return reading(range.nominal());
     }
-    Reading::mm(&format!("{} ± {}", range.nominal(), range.tolerance()))
+    Reading::mm(&format!("{} ± {}", bare(range.nominal()), bare(range.tolerance())))
 }
 
 /// A card's answer; what it finds wrong is named as the cabinet's own fields, by pairs of the card's name and ours. All
