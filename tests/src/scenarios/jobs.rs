@@ -1,5 +1,6 @@
 //! Jobs: saved, gone back to, copied, put away, passed on; and there whatever happens to the app.
 
+use super::cabinet::says;
 use crate::fault::{Fault, Outcome, require, require_same};
 use crate::shell::Shell;
 use crate::wait::until;
@@ -46,12 +47,6 @@ async fn listed(shell: &Shell, want: &[&str]) -> Outcome {
     until(&format!("{want:?}"), async || shell.ask::<Vec<String>>(NAMES, &[]).await, |names| names == want)
         .await
         .map(drop)
-}
-
-async fn says(shell: &Shell, css: &str, words: &str) -> Outcome<String> {
-    let holds = |text: &Option<String>| text.as_deref().is_some_and(|text| text.contains(words));
-    let text = until(words, async || shell.text(css).await, holds).await?;
-    Ok(text.unwrap_or_default())
 }
 
 /// Every step of a job's life, in one sitting and the next.
