@@ -34,8 +34,18 @@ pub(super) fn of(task: &Task) -> Bound {
     if task.items.is_empty() {
         return Bound { sheets: 0, cost: 0 };
     }
+    least(task, by_maps(task))
+}
+
+/// The same by area alone, which takes no time.
+pub(super) fn by_area(task: &Task) -> Bound {
+    least(task, 0)
+}
+
+/// By area, where no fewer than so many sheets will do.
+fn least(task: &Task, sheets: usize) -> Bound {
     let area: f64 = task.items.iter().map(|kind| task.kinds[*kind as usize].area() as f64).sum();
-    let sheets = by_area(task, area).max(by_maps(task));
+    let sheets = sheets.max(sheets_by_area(task, area));
     let cost = cost(task, area);
     let same = task.boards.first().map_or(0, |board| board.cost);
     let cost = if task.boards.iter().all(|board| board.cost == same) {
@@ -47,7 +57,7 @@ pub(super) fn of(task: &Task) -> Bound {
 }
 
 /// The largest boards first, as many as there are.
-fn by_area(task: &Task, area: f64) -> usize {
+fn sheets_by_area(task: &Task, area: f64) -> usize {
     let mut boards: Vec<(i64, usize)> = task.boards.iter().map(|board| (board.area(), board.count)).collect();
     boards.sort_unstable_by(|a, b| b.cmp(a));
     let mut rest = area;

@@ -19,11 +19,13 @@ const FIRST_COOLING: u64 = 20_000;
 const FOR_ONE_OFFCUT: u64 = 2_000;
 
 /// What the search is after.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug)]
 pub(super) enum Goal {
-    /// Nothing yet: the first layouts are being made.
-    #[default]
-    Start,
+    /// Nothing yet: the first layouts are being made, next the one of this round.
+    Start {
+        /// From one; round nought is the one that a search begins with.
+        round: u8,
+    },
     /// All parts on sheets that cost less.
     Sheets {
         /// Tries since it was warmest, and how many till it is cold.
@@ -52,6 +54,9 @@ pub(super) struct Squeeze {
 }
 
 impl Goal {
+    /// What a search begins with.
+    pub(super) const FIRST: Self = Self::Start { round: 1 };
+
     /// Whether more than the cost counts by now.
     pub(super) const fn wants_worth(&self) -> bool {
         matches!(self, Self::Offcut(_) | Self::Settings(_))
@@ -72,6 +77,11 @@ impl Hunt {
         self.best.left.is_empty() && self.best.cost <= self.bound.cost
     }
 
+    /// Whether the first layouts are behind it.
+    pub(super) const fn has_goal(&self) -> bool {
+        !matches!(self.goal, Goal::Start { .. })
+    }
+
     /// Whether there is nothing more to look for.
     pub(super) const fn is_done(&self) -> bool {
         matches!(self.goal, Goal::Done)
@@ -81,7 +91,11 @@ impl Hunt {
     pub(super) fn step(&mut self) {
         self.tries += 1;
         match self.goal {
-            Goal::Start => self.begin_next_goal(),
+            Goal::Start { round } => {
+                // None of them is a try for anything.
+                self.tries -= 1;
+                self.start(round);
+            }
             Goal::Sheets { since, cooling } => self.step_for_sheets(since, cooling),
             Goal::Offcut(squeeze) => self.step_for_offcut(squeeze),
             Goal::Settings(worth) => self.step_for_settings(worth),
@@ -92,11 +106,11 @@ impl Hunt {
     /// The goal that comes next. What it saves of its tries is not given to another one.
     pub(super) fn begin_next_goal(&mut self) {
         match self.goal {
-            Goal::Start if !self.is_proven() => {
+            Goal::Start { .. } if !self.is_proven() => {
                 self.goal = Goal::Sheets { since: 0, cooling: FIRST_COOLING };
                 self.want_cheaper();
             }
-            Goal::Start | Goal::Sheets { .. } => {
+            Goal::Start { .. } | Goal::Sheets { .. } => {
                 self.tries = FOR_SHEETS;
                 self.load_best();
                 self.best.worth = Some(self.worth());

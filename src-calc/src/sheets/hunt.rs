@@ -10,6 +10,9 @@ use super::task::Task;
 use super::worth::{Worth, worth};
 use fastrand::Rng;
 
+/// Of so few pieces every first layout is made at once.
+const FEW: usize = 100;
+
 /// A sheet in the making.
 #[derive(Clone, Debug)]
 pub(super) struct Open {
@@ -36,7 +39,7 @@ pub(super) struct Hunt {
     pub(super) task: Task,
     pub(super) best: Best,
     pub(super) bound: bound::Bound,
-    /// How many tries were made, and how often something better was found.
+    /// How many tries were made, and how often something better, or more of the bound, was found.
     pub(super) tries: u64,
     pub(super) version: u32,
     pub(super) goal: Goal,
@@ -64,9 +67,10 @@ pub(super) struct Hunt {
 }
 
 impl Hunt {
-    /// With a first layout.
+    /// With a first layout. Where there are many pieces only one order is tried, and only the area is looked at: the rest
+    /// comes with the first tries.
     pub(super) fn new(task: Task, seed: u64) -> Self {
-        let bound = bound::of(&task);
+        let bound = bound::by_area(&task);
         let pieces = i64::try_from(task.items.len()).unwrap_or(i64::MAX).max(1);
         let mean_area = task.items.iter().map(|kind| task.kinds[*kind as usize].area()).sum::<i64>() / pieces;
         let best = Best { sheets: Vec::new(), left: Vec::new(), left_area: i64::MAX, cost: i64::MAX, worth: None };
@@ -77,7 +81,7 @@ impl Hunt {
             bound,
             tries: 0,
             version: 0,
-            goal: Goal::default(),
+            goal: Goal::FIRST,
             sheets: Vec::new(),
             left: Vec::new(),
             left_area: 0,
@@ -96,7 +100,12 @@ impl Hunt {
             gone: Vec::new(),
             mean_area,
         };
-        hunt.start();
+        hunt.lay_first(0);
+        if hunt.task.items.len() <= FEW {
+            while !hunt.has_goal() {
+                hunt.step();
+            }
+        }
         hunt
     }
 
@@ -148,36 +157,48 @@ impl Hunt {
         worth(&self.task, &self.sheets)
     }
 
-    /// The first layouts, by several orders, the best of which is kept.
-    fn start(&mut self) {
-        // The orders are short of good ones only for few parts, where all of them take no time.
-        let rounds = if self.task.items.len() > 100 { 4 } else { 8 };
-        for round in 0..rounds {
-            self.weights = Weights { mismatch: 1.0, gap: if round < 4 { 1.0 } else { 0.2 } };
-            self.load(Vec::new(), Vec::new());
-            let mut order: Vec<(i64, u32)> = (0_u32..)
-                .zip(&self.task.items)
-                .map(|(item, kind)| {
-                    let [length, width] = self.task.kinds[*kind as usize].size.map(i64::from);
-                    let key = match round % 4 {
-                        0 => length * width,
-                        1 => (length.max(width) << 31) + length.min(width),
-                        2 => (width << 31) + length,
-                        _ => (length << 31) + width,
-                    };
-                    (-key, item)
-                })
-                .collect();
-            order.sort_unstable();
-            for (_, item) in order {
-                if !self.put(item, Hand::Steady) {
-                    self.left.push(item);
-                    self.left_area += self.area(item);
-                }
+    /// A first layout by one of several orders, which is kept when it is the best.
+    fn lay_first(&mut self, round: u8) {
+        self.weights = Weights { mismatch: 1.0, gap: if round < 4 { 1.0 } else { 0.2 } };
+        self.load(Vec::new(), Vec::new());
+        let mut order: Vec<(i64, u32)> = (0_u32..)
+            .zip(&self.task.items)
+            .map(|(item, kind)| {
+                let [length, width] = self.task.kinds[*kind as usize].size.map(i64::from);
+                let key = match round % 4 {
+                    0 => length * width,
+                    1 => (length.max(width) << 31) + length.min(width),
+                    2 => (width << 31) + length,
+                    _ => (length << 31) + width,
+                };
+                (-key, item)
+            })
+            .collect();
+        order.sort_unstable();
+        for (_, item) in order {
+            if !self.put(item, Hand::Steady) {
+                self.left.push(item);
+                self.left_area += self.area(item);
             }
-            self.keep_if_better();
         }
+        self.keep_if_better();
         self.weights = Weights { mismatch: 1.0, gap: 1.0 };
+    }
+
+    /// The first layouts one by one, then the bound, then the first goal.
+    pub(super) fn start(&mut self, round: u8) {
+        // The orders are short of good ones only for few parts, where all of them take no time.
+        let rounds = if self.task.items.len() > FEW { 4 } else { 8 };
+        if round < rounds {
+            self.lay_first(round);
+            self.goal = Goal::Start { round: round + 1 };
+            return;
+        }
+        let bound = bound::of(&self.task);
+        if bound != self.bound {
+            self.bound = bound;
+            self.version += 1;
+        }
         self.begin_next_goal();
     }
 

@@ -23,13 +23,13 @@ pub struct Progress {
     pub of: u64,
     /// The sheets of the best layout.
     pub sheets: usize,
-    /// The job cannot be done with fewer.
+    /// The job cannot be done with fewer, as far as is known by now.
     pub bound: usize,
     /// Whether no sheet, and no money, can be saved any more.
     pub proven: bool,
     /// Whether it goes on no longer.
     pub done: bool,
-    /// Grows with every better layout.
+    /// Grows with every better layout, and when the bound rises.
     pub version: u32,
 }
 

@@ -48,12 +48,12 @@ const REST_MS: i32 = 400;
 /// A better answer comes at most so often, and the bar moves so often.
 const NEWS_MS: f64 = 1000.0;
 const SHOW_MS: f64 = 500.0;
-/// What takes longer than this from one slice to the next has cost a frame, and may come only so often.
+/// What takes longer than this from one slice to the next has cost a frame.
 const FRAME_MS: f64 = 25.0;
-const SELDOM_MS: f64 = 2500.0;
-/// Where a better answer takes long to be worked out and drawn, so many times as long passes before the next, so that
-/// hardly one frame of a hundred is a long one.
+/// Where a better answer takes long to be worked out and drawn, or the bar to be moved, so many times as long passes
+/// before the next, so that hardly one frame of a hundred is a long one.
 const NEWS_SHARE: f64 = 150.0;
+const SHOW_SHARE: f64 = 100.0;
 
 #[derive(Clone, Properties)]
 pub struct SearchingProps {
@@ -108,6 +108,11 @@ impl Searching {
         on && !self.stopped && !ended && !ctx.props().waits
     }
 
+    /// Whether there is something to look for, be it stopped or not.
+    fn searches(&self) -> bool {
+        self.held.seeks() == Some(Seeks::On) && !(self.seek.is_some() && self.shown.done)
+    }
+
     /// Goes on once the next frame has been painted.
     fn go_on(&mut self, ctx: &Context<Self>) {
         self.rested.forget();
@@ -135,6 +140,7 @@ impl Searching {
             self.begun = true;
             // What was found so far has only just been drawn.
             self.told_at = now_ms();
+            self.shown_at = self.told_at;
             self.shown =
                 self.seek.as_ref().map_or(Sought { share: 1.0, done: true, news: false }, |seek| seek.sought());
             return true;
@@ -150,7 +156,8 @@ impl Searching {
             self.telling = begun - self.told_at;
         }
         if std::mem::take(&mut self.just_shown) {
-            self.show_again = if begun - self.shown_at > FRAME_MS { SELDOM_MS } else { SHOW_MS };
+            let took = begun - self.shown_at;
+            self.show_again = if took > FRAME_MS { SHOW_SHARE * took } else { SHOW_MS };
         }
         let sought = seek.sought();
         let pause = NEWS_MS.max(NEWS_SHARE * self.telling);
@@ -204,14 +211,20 @@ impl Component for Searching {
 
     fn changed(&mut self, ctx: &Context<Self>, before: &SearchingProps) -> bool {
         if !Rc::ptr_eq(&self.held, &ctx.props().held) {
+            let searched = self.searches() && !self.stopped;
             self.held = ctx.props().held.clone();
             self.seek = None;
             self.found = None;
-            self.shown = Sought::default();
             // Another job is looked at by itself.
             self.stopped &= Rc::ptr_eq(&before.held, &ctx.props().held);
-            (self.told_at, self.telling, self.just_told) = (0.0, 0.0, false);
+            (self.told_at, self.telling) = (0.0, 0.0);
+            (self.just_told, self.just_shown) = (false, false);
             self.rest(ctx);
+            // As long as the answer before stands, so does what was said of the search for it: keys stay light.
+            if searched && self.held.is_pending() {
+                return false;
+            }
+            self.shown = Sought::default();
         } else if before.waits != ctx.props().waits || (self.waiting.is_none() && !self.rested.waits()) {
             self.go_on(ctx);
         }
@@ -223,8 +236,7 @@ impl Component for Searching {
             Message::Slice => self.slice(ctx),
             Message::Stop(stop) => {
                 // At the end there is nothing to stop.
-                let searches = self.held.seeks() == Some(Seeks::On) && !(self.seek.is_some() && self.shown.done);
-                self.stopped = stop && searches;
+                self.stopped = stop && self.searches();
                 true
             }
         };
@@ -234,7 +246,7 @@ impl Component for Searching {
 
     fn view(&self, ctx: &Context<Self>) -> Html {
         let Some(seeks) = self.held.seeks() else { return Html::default() };
-        let searches = seeks == Seeks::On && !(self.seek.is_some() && self.shown.done);
+        let searches = self.searches();
         let share = if searches { self.shown.share } else { 1.0 };
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from nought to a hundred")]
         let per_cent = (share.clamp(0.0, 1.0) * 100.0) as u32;

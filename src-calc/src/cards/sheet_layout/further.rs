@@ -41,7 +41,7 @@ impl Further {
     }
 
     /// A better answer than this one, and its inputs, with the layout in them so that it is not lost; or the same
-    /// layout once it is known that there is no better one.
+    /// layout once more is known of it: that it takes more sheets in any case, or that there is no better one.
     pub fn better(&mut self, inputs: &Inputs, answer: &Answer) -> Option<(Inputs, Answer)> {
         let progress = self.search.progress();
         let done = progress.done;
@@ -49,11 +49,11 @@ impl Further {
         self.told |= done;
         let layout = self.search.layout().ok()?;
         let is_better = compared(&answer.job, &layout, &answer.layout) == Ordering::Less;
-        if !is_better && !done {
+        let bound = progress.bound.max(answer.bound);
+        if !is_better && !done && bound == answer.bound {
             return None;
         }
         let layout = if is_better { Arc::new(without_price(layout)) } else { answer.layout.clone() };
-        let bound = progress.bound.max(answer.bound);
         let known = Known { layout: layout.clone(), bound, done };
         let answer = answer.clone().with(known).ok()?;
         let found = Some(Found { job: answer.job_mark.clone(), layout, bound, done });
