@@ -25,6 +25,8 @@ pub(super) enum Goal {
     Start {
         /// From one; round nought is the one that a search begins with.
         round: u8,
+        /// So many tries from now.
+        after: u8,
     },
     /// All parts on sheets that cost less.
     Sheets {
@@ -55,7 +57,7 @@ pub(super) struct Squeeze {
 
 impl Goal {
     /// What a search begins with.
-    pub(super) const FIRST: Self = Self::Start { round: 1 };
+    pub(super) const FIRST: Self = Self::Start { round: 1, after: 0 };
 
     /// Whether more than the cost counts by now.
     pub(super) const fn wants_worth(&self) -> bool {
@@ -91,10 +93,13 @@ impl Hunt {
     pub(super) fn step(&mut self) {
         self.tries += 1;
         match self.goal {
-            Goal::Start { round } => {
+            Goal::Start { round, after } => {
                 // None of them is a try for anything.
                 self.tries -= 1;
-                self.start(round);
+                match after.checked_sub(1) {
+                    Some(after) => self.goal = Goal::Start { round, after },
+                    None => self.start(round),
+                }
             }
             Goal::Sheets { since, cooling } => self.step_for_sheets(since, cooling),
             Goal::Offcut(squeeze) => self.step_for_offcut(squeeze),

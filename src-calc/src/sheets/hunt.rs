@@ -12,6 +12,8 @@ use fastrand::Rng;
 
 /// Of so few pieces every first layout is made at once.
 const FEW: usize = 100;
+/// Of more pieces each takes the place of so many tries, so that a short step does not make two.
+const AS_TRIES: u8 = 8;
 
 /// A sheet in the making.
 #[derive(Clone, Debug)]
@@ -191,7 +193,7 @@ impl Hunt {
         let rounds = if self.task.items.len() > FEW { 4 } else { 8 };
         if round < rounds {
             self.lay_first(round);
-            self.goal = Goal::Start { round: round + 1 };
+            self.goal = Goal::Start { round: round + 1, after: AS_TRIES - 1 };
             return;
         }
         let bound = bound::of(&self.task);

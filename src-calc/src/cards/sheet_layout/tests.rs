@@ -290,6 +290,19 @@ fn what_was_found_is_there_again() {
     assert!(kept.found.is_none() && kept.parts == again.parts);
 }
 
+/// A board just over half a sheet both ways has a sheet to itself, which the area does not show.
+#[test]
+fn what_is_learned_of_a_long_list_is_told() {
+    let inputs = Inputs { parts: lines(["Top 1300 × 650 × 120"]), ..Inputs::default() };
+    let before = solved(&inputs);
+    assert_eq!(before.layout.sheets.len(), 120);
+    assert!(!before.done && before.bound < 60, "{}", before.bound);
+    let mut further = Further::of(&before).unwrap();
+    further.step(40);
+    let (_, after) = further.better(&inputs, &before).unwrap();
+    assert_eq!((after.bound, after.layout), (120, before.layout));
+}
+
 proptest! {
     #[test]
     fn no_text_panics(typed in "\\PC*", other in "[0-9 ×x.,;\t\"'/a-z-]{0,40}") {
