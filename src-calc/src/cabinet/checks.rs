@@ -67,6 +67,8 @@ pub enum Clash {
     },
     /// The brackets under the bottom lie where the rail for the hooks is.
     BracketsMeetHooks,
+    /// A screw of a bracket meets a hole in the inner face of the side that it is screwed to.
+    BracketMeetsHole,
     /// A shelf under the bottom of what stands on the floor: there is no room for it, and it is left out.
     NothingUnder,
     /// Hooks or a shelf outside reach past the room on the wall that the sizes are of.

@@ -122,10 +122,15 @@ impl Row {
         let middle = frame.inner.plus(thick.times(1, 2)?)?;
         let deep = self.height.min(Length::mm(DEEP_MM, 1)?);
         let hooks = self.hooks(length)?;
+        let screws = beside(screws(length, Length::ZERO, "width")?, &hooks, length)?;
+        if meet(&screws, &hooks)? {
+            let why = "The hooks leave no room between them for the screws of their rail: take fewer.";
+            return Err(Problems::one("hooks.count", Problem::Clash { why }));
+        }
         let rail = HookRail {
             on: parts.len(),
             under,
-            screws: beside(screws(length, Length::ZERO, "width")?, &hooks, length)?,
+            screws,
             hooks,
             up: self.height.times(1, 2)?,
             from_front: frame.depth.minus(middle)?,
@@ -158,10 +163,10 @@ fn beside(mut screws: Vec<Length>, hooks: &[Length], length: Length) -> Result<V
         [first, second, ..] => second.minus(*first)?,
         _ => length.times(1, 2)?,
     };
-    let (clear, middle) = (Length::mm(CLEAR_MM, 1)?, length.times(1, 2)?);
+    let middle = length.times(1, 2)?;
     for screw in &mut screws {
         for hook in hooks {
-            if screw.minus(*hook)?.abs() < clear {
+            if meet(&[*screw], &[*hook])? {
                 let half = step.times(1, 2)?;
                 *screw = if *screw < middle { hook.plus(half)? } else { hook.minus(half)? };
                 break;
@@ -169,4 +174,17 @@ fn beside(mut screws: Vec<Length>, hooks: &[Length], length: Length) -> Result<V
         }
     }
     Ok(screws)
+}
+
+/// Whether a screw and a hook are nearer than they may be.
+fn meet(screws: &[Length], hooks: &[Length]) -> Result<bool, LengthError> {
+    let clear = Length::mm(CLEAR_MM, 1)?;
+    for screw in screws {
+        for hook in hooks {
+            if screw.minus(*hook)?.abs() < clear {
+                return Ok(true);
+            }
+        }
+    }
+    Ok(false)
 }

@@ -172,7 +172,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         Some(row) => row.rail(&given, &frame, &mut parts)?,
         None => None,
     };
-    let site = Site { inputs, given: &given, frame: &frame, doors: &doors, rail: hooks.as_ref() };
+    let site = Site { inputs, given: &given, frame: &frame, doors: &doors, rail: hooks.as_ref(), rows: &rows };
     let outside = match &given.outside {
         Some(ledge) => ledge.shelf(&site, &mut parts)?,
         None => None,

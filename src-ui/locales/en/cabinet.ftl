@@ -172,6 +172,7 @@ cabinet-clash-rail = Bay { $bay }: hangers need { $missing } more depth
 cabinet-clash-door = Bay { $bay }: the door strikes, { $missing } missing
 cabinet-clash-outside = Bay { $bay }: opened past square, the door strikes the shelf outside
 cabinet-clash-brackets = The brackets under the bottom meet the hook rail
+cabinet-clash-bracket = A bracket’s screw meets a hole inside the side: move the shelf outside up or down a little
 cabinet-clash-under = It stands on the floor: no shelf goes under it
 cabinet-clash-room = What hangs on the outside reaches { $by } past the room on the wall
 cabinet-in-the-way = In the way

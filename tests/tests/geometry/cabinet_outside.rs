@@ -155,6 +155,31 @@ fn shelf_fits(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// Whether a bracket's screw and a hole of the other face come within 6 mm of each other in the side, by their places in
+/// the whole cabinet; none where they come just so near.
+fn screw_meets_hole(cabinet: &Cabinet, shelf: &OutsideShelf) -> Option<bool> {
+    let side = bounds(&cabinet.parts[shelf.held_by].place);
+    let front = cabinet.depth.as_mm();
+    let mut meets = false;
+    for rows in cabinet.rows.iter().filter(|rows| rows.on == shelf.held_by && shelf.at != Beside::Under) {
+        let left = side.extents().x - rows.deep.as_mm() - shelf.screw.as_mm();
+        for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
+            for hole in row.holes.iter().map(|hole| [row.from_front, hole.at].map(Length::as_mm)) {
+                let hole = Vector::new(0.0, front - hole[0], rows.datum.as_mm() + hole[1]);
+                for (at, screw) in shelf.on_holder.iter().flat_map(|at| shelf.screws.iter().map(move |up| (at, up))) {
+                    let screw = Vector::new(0.0, front - at.as_mm(), side.mins.z + screw.as_mm());
+                    let apart = (hole - screw).length();
+                    if (apart - 6.0).abs() < TOUCH {
+                        return None;
+                    }
+                    meets |= left < -TOUCH && apart < 6.0;
+                }
+            }
+        }
+    }
+    Some(meets)
+}
+
 /// The shelf's clashes, by a door turned step by step about its rear corner, and by the brackets as solids.
 fn shelf_is_clear(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseError> {
     let told = |wanted: fn(&Clash) -> bool| cabinet.clashes.iter().any(wanted);
@@ -183,6 +208,9 @@ fn shelf_is_clear(inputs: &Inputs, cabinet: &Cabinet) -> Result<(), TestCaseErro
         }
     }
     prop_assert_eq!(told(|clash| matches!(clash, Clash::OutsideInDoorsWay { .. })), struck);
+    if let Some(meets) = screw_meets_hole(cabinet, shelf) {
+        prop_assert_eq!(told(|clash| *clash == Clash::BracketMeetsHole), meets);
+    }
     let rail = cabinet.hooks.as_ref().map(|rail| bounds(&cabinet.parts[rail.on].place));
     let meets = rail.filter(|_| shelf.at == Beside::Under).is_some_and(|rail| {
         let holder = &cabinet.parts[shelf.held_by].place;

@@ -46,15 +46,16 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     for (on, part) in parts().filter(|(_, part)| part.stock == Stock::Back) {
         drawing.draw_of(on, [rect(part, Layer::Hidden, Axis::Across, Axis::Up, false)]);
     }
+    // Behind what lies inside, so that this can still be touched.
+    for door in &cabinet.doors {
+        let [from, to] = [door.place.from, door.place.to].map(|corner| [mm(corner[0]), mm(corner[2])]);
+        drawing.draw_of(door.on, [Shape::rect(Layer::Hidden, from, to)]);
+    }
     let seen = parts().filter(|(_, part)| {
         !is_behind(part) && part.stock != Stock::Back && !is_door(cabinet, part) && part.what != What::PlinthRear
     });
     for (on, part) in seen {
         drawing.draw_of(on, [rect(part, Layer::Outline, Axis::Across, Axis::Up, false)]);
-    }
-    for door in &cabinet.doors {
-        let [from, to] = [door.place.from, door.place.to].map(|corner| [mm(corner[0]), mm(corner[2])]);
-        drawing.shapes.push(Shape::rect(Layer::Hidden, from, to));
     }
     let brackets = cabinet.outside.iter().flat_map(OutsideShelf::brackets_in_front);
     drawing.shapes.extend(brackets.map(|points| Shape::Line { layer: Layer::Outline, points, closed: false }));

@@ -9,6 +9,8 @@ use super::hooks::HookRail;
 use super::inputs::Inputs;
 use super::part::{Axis, Block, Hand, Part, What};
 use super::read::{Given, count};
+use super::rows::Rows;
+use crate::cards::hole_rows::Hole;
 use crate::cards::shelf;
 use crate::measure::{Figure, FigureKind, Length, LengthError, Reading};
 use crate::problem::{Problem, Problems};
@@ -18,6 +20,10 @@ use serde::{Deserialize, Serialize};
 const MOST: u32 = 12;
 /// A shorter arm or leg, in millimetres, has no room for two screws. From memory.
 const LEAST_BRACKET_MM: i64 = 40;
+
+/// Screws and holes whose middles are nearer, in millimetres, break into each other. From memory: a hole of 5 and a
+/// screw of 5 leave a millimetre between them.
+const CLEAR_MM: f64 = 6.0;
 
 /// Where the shelf is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -164,6 +170,7 @@ pub(super) struct Site<'a> {
     pub(super) frame: &'a Frame,
     pub(super) doors: &'a [Door],
     pub(super) rail: Option<&'a HookRail>,
+    pub(super) rows: &'a [Rows],
 }
 
 fn too_small(problems: &mut Problems, field: &str, length: Length, least: Length, why: &'static str) {
@@ -227,6 +234,32 @@ fn past_side<'a>(at: Beside, frame: &Frame, doors: &'a [Door], parts: &[Part], z
     (hinged && y.0 >= frame.depth && up.0 < z.1 && z.0 < up.1).then_some(door)
 }
 
+/// Whether a screw of a bracket comes so deep into the side that it meets a hole of the inner face.
+fn meets_hole(site: &Site, side: &Part, shelf: &OutsideShelf) -> Result<bool, LengthError> {
+    for rows in site.rows.iter().filter(|rows| rows.on == shelf.held_by) {
+        if rows.deep.plus(shelf.screw)? <= side.thickness {
+            continue;
+        }
+        for row in [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().flatten() {
+            for bracket in &shelf.on_holder {
+                let across = bracket.minus(row.from_front)?.as_mm();
+                let is_near = |hole: &Hole, screw: &Length| {
+                    let up = hole.at.minus(*screw)?.as_mm();
+                    Ok::<_, LengthError>(across.hypot(up) < CLEAR_MM)
+                };
+                for (hole, screw) in
+                    row.holes.iter().flat_map(|hole| shelf.screws.iter().map(move |screw| (hole, screw)))
+                {
+                    if is_near(hole, screw)? {
+                        return Ok(true);
+                    }
+                }
+            }
+        }
+    }
+    Ok(false)
+}
+
 /// What the shelf is in the way of, or in whose way it is.
 pub(super) fn clashes(site: &Site, parts: &[Part], shelf: Option<&OutsideShelf>) -> Result<Vec<Clash>, LengthError> {
     let mut clashes = Vec::new();
@@ -248,6 +281,11 @@ pub(super) fn clashes(site: &Site, parts: &[Part], shelf: Option<&OutsideShelf>)
         if y.0 < rail.1 && rail.0 < y.0.plus(shelf.arm)? {
             clashes.push(Clash::BracketsMeetHooks);
         }
+    }
+    if let Some(side) = parts.get(shelf.held_by).filter(|_| shelf.at != Beside::Under)
+        && meets_hole(site, side, shelf)?
+    {
+        clashes.push(Clash::BracketMeetsHole);
     }
     Ok(clashes)
 }

@@ -89,6 +89,9 @@ fn what_makes_no_row_of_hooks_is_refused_at_its_field() {
     };
     wrong(|hooks| hooks.count = "0".into(), "hooks.count");
     wrong(|hooks| hooks.count = "41".into(), "hooks.count");
+    // 800.8 / 34 = 23.6 apart: no screw lies 12 from two of them.
+    wrong(|hooks| hooks.count = "34".into(), "hooks.count");
+    assert!(solve(&hooked("33")).is_ok(), "24.3 apart");
     wrong(|hooks| hooks.height = Reading::mm("30"), "hooks.height");
     wrong(|hooks| hooks.height = Reading::mm("301"), "hooks.height");
     wrong(|hooks| hooks.load = "-1".into(), "hooks.load");

@@ -138,6 +138,17 @@ fn what_is_in_its_way_is_named() -> Checked {
     assert_eq!(solved(&Inputs { doors: Doors::Left, ..inputs.clone() })?.clashes, []);
     assert_eq!(solved(&Inputs { lie: Lie::Inset, ..inputs })?.clashes, []);
 
+    // Without a cleat the rear row lies 295 from the front, the rear bracket 300, its screws 595.4 and 655.4 up. Holes are
+    // 32 apart, two of them 593 and 657 up: √(5² + 1.6²) and √(5² + 2.4²) are less than 6. Half a step on both are clear.
+    let mut on_legs = Inputs { stands: Stands::Legs, ..shelved(Beside::Left) };
+    let holes = &solved(&on_legs)?.rows[0].rows.rear.as_ref().ok_or("no rear row")?.holes.clone();
+    for up in ["593", "657"] {
+        assert!(holes.iter().any(|hole| Ok(hole.at) == mm(up)), "{holes:?}");
+    }
+    assert_eq!(solved(&on_legs)?.clashes, [Clash::BracketMeetsHole]);
+    on_legs.outside.up = Reading::mm("716");
+    assert_eq!(solved(&on_legs)?.clashes, []);
+
     let mut hooked = shelved(Beside::Under);
     hooked.hooks.count = "4".into();
     assert_eq!(solved(&hooked)?.clashes, [Clash::BracketsMeetHooks]);

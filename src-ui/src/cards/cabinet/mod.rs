@@ -49,6 +49,7 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
         }
         Clash::OutsideInDoorsWay { bay } => say_with("cabinet-clash-outside", [("bay", bay.into())]),
         Clash::BracketsMeetHooks => say("cabinet-clash-brackets"),
+        Clash::BracketMeetsHole => say("cabinet-clash-bracket"),
         Clash::NothingUnder => say("cabinet-clash-under"),
         Clash::PastRoom { by } => say_with("cabinet-clash-room", [("by", show.on_drawing(by).into())]),
     }
