@@ -31,15 +31,15 @@ pub struct Prices {
     pub joint: Figure,
     /// A screw into the wall.
     pub wall_fixing: Figure,
-    /// A metre of the clothes rail.
+    /// Clothes rail, for a metre, or for a foot where that is written.
     pub rail: Figure,
     /// A socket of it.
     pub rail_socket: Figure,
     /// A leg.
     pub leg: Figure,
-    /// A metre of edging.
+    /// Edging, in the same way.
     pub edging: Figure,
-    /// A metre of the strips for handles.
+    /// Strip for handles, in the same way.
     pub handle: Figure,
     /// A wood screw.
     pub screw: Figure,
@@ -55,7 +55,7 @@ pub struct Prices {
 pub enum Priced {
     /// A sheet of a board.
     Board(Stock),
-    /// A metre of edging.
+    /// Edging, by length.
     Edging,
     /// A hinge with its plate.
     Hinge,
@@ -65,13 +65,13 @@ pub enum Priced {
     Joint,
     /// A screw into the wall.
     WallFixing,
-    /// A metre of clothes rail.
+    /// Clothes rail, by length.
     Rail,
     /// A socket of it.
     RailSocket,
     /// A leg.
     Leg,
-    /// A metre of strip for handles.
+    /// Strip for handles, by length.
     Handle,
     /// A wood screw.
     Screw,
@@ -118,6 +118,14 @@ impl Priced {
         }
     }
 
+    /// What its price is for: a piece, or a length.
+    const fn kind(self) -> FigureKind {
+        match self {
+            Self::Edging | Self::Rail | Self::Handle => FigureKind::PricePerMetre,
+            _ => FigureKind::Number,
+        }
+    }
+
     /// The input that holds its price.
     const fn field(self) -> &'static str {
         match self {
@@ -159,7 +167,7 @@ pub struct Cost {
     pub what: Priced,
     /// How much of it.
     pub amount: Amount,
-    /// What one costs, or a metre, as typed; blank where it was not given.
+    /// What one costs, or a metre unless it says a foot, as typed; blank where it was not given.
     pub price: Figure,
     /// What they cost together, rounded to the last place as money is; none without a price.
     pub sum: Option<Decimal>,
@@ -238,23 +246,24 @@ impl Inputs {
         }
     }
 
+    /// What one costs, or a metre; none for a blank price.
+    fn money(&self, what: Priced) -> Result<Option<Ratio>, Problem> {
+        let price = self.price(what);
+        if price.is_blank() {
+            return Ok(None);
+        }
+        let price = price.exact(what.kind())?;
+        if price.is_negative() { Err(Problem::BelowZero) } else { Ok(Some(price)) }
+    }
+
     /// Notes every price that is none.
     pub(super) fn check_prices(&self, problems: &mut Problems) {
         for what in Priced::ALL.into_iter().filter(|what| self.counts(*what)) {
-            if let Err(problem) = read(self.price(what)) {
+            if let Err(problem) = self.money(what) {
                 problems.add(what.field(), problem);
             }
         }
     }
-}
-
-/// None for a blank one.
-fn read(price: &Figure) -> Result<Option<Ratio>, Problem> {
-    if price.is_blank() {
-        return Ok(None);
-    }
-    let price = price.exact(FigureKind::Number)?;
-    if price.is_negative() { Err(Problem::BelowZero) } else { Ok(Some(price)) }
 }
 
 fn sum(amount: Amount, price: Ratio) -> Result<Decimal, LengthError> {
@@ -329,10 +338,9 @@ pub fn costs(inputs: &Inputs, cabinet: &Cabinet) -> Result<Costs, Problems> {
     let mut problems = Problems::default();
     let mut lines = Vec::new();
     for (what, amount) in taken.chain(fittings(cabinet)?) {
-        let price = inputs.price(what);
-        let Some(each) = problems.check(what.field(), read(price)) else { continue };
+        let Some(each) = problems.check(what.field(), inputs.money(what)) else { continue };
         let sum = each.and_then(|each| problems.check(what.field(), sum(amount, each)));
-        lines.push(Cost { what, amount, price: price.clone(), sum });
+        lines.push(Cost { what, amount, price: inputs.price(what).clone(), sum });
     }
     if !problems.is_empty() {
         return Err(problems);

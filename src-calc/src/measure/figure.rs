@@ -25,6 +25,8 @@ pub enum FigureKind {
     Coverage,
     /// Grams spread on a square metre; lb/1000 ft² is read.
     Spread,
+    /// Money for a metre; for a foot is read.
+    PricePerMetre,
     /// Per cent.
     Percent,
     /// Degrees Celsius; °F is read.
@@ -47,6 +49,7 @@ impl FigureKind {
             Self::Volume => "l",
             Self::Coverage => "m²/l",
             Self::Spread => "g/m²",
+            Self::PricePerMetre => "/m",
             Self::Percent => "%",
             Self::Temperature => "°C",
             Self::Number | Self::Count => "",
@@ -112,6 +115,7 @@ impl FigureKind {
                 ("lb/1000ft2", 45_359_237, 9_290_304),
                 ("lb/1000ft²", 45_359_237, 9_290_304),
             ],
+            Self::PricePerMetre => &[("/m", 1, 1), ("/ft", 10_000, 3_048)],
             Self::Percent => &[("%", 1, 1)],
             Self::Temperature => &[("°c", 1, 1), ("c", 1, 1), ("°f", 5, 9), ("f", 5, 9)],
             Self::Number | Self::Count => &[],
@@ -129,6 +133,7 @@ impl FigureKind {
             Self::Volume => "l, ml, US gal, US qt and imp gal are.",
             Self::Coverage => "m²/l and ft²/US gal are.",
             Self::Spread => "g/m² and lb/1000 ft² are.",
+            Self::PricePerMetre => "/m and /ft are.",
             Self::Percent => "% is.",
             Self::Temperature => "°C and °F are.",
             Self::Number | Self::Count => "This is a plain number.",
@@ -317,6 +322,9 @@ mod tests {
             (FigureKind::Volume, "1 US qt", 0.946_352_946, "a quarter of it"),
             (FigureKind::Coverage, "400 ft2/US gal", 9.816_954_698_844_463, "400 × 0.3048² / 3.785 411 784"),
             (FigureKind::Spread, "40 lb/1000 ft2", 195.297_105_455_322, "40 × 453.592 37 / 92.903 04"),
+            (FigureKind::PricePerMetre, "1.20", 1.2, "bare is for a metre"),
+            (FigureKind::PricePerMetre, "1.524 / ft", 5.0, "1.524 / 0.3048"),
+            (FigureKind::PricePerMetre, "1 1/2 /ft", 4.921_259_842_519_685, "1.5 / 0.3048"),
             (FigureKind::Percent, "8 %", 8.0, ""),
             (FigureKind::Temperature, "21,5", 21.5, "bare is °C"),
             (FigureKind::Temperature, "-10 °C", -10.0, ""),

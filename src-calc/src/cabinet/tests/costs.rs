@@ -69,6 +69,12 @@ fn what_is_sold_by_the_metre_costs_by_its_length() -> Checked {
     assert_eq!(of(&costs, Priced::Rail), Some((Amount::Run(mm("800.8")?), Some("5.61".to_owned()))));
     assert_eq!(of(&costs, Priced::RailSocket), Some((Amount::Pieces(2), Some("5.00".to_owned()))));
     assert!(of(&costs, Priced::ShelfPin).is_none());
+    // 0.8008 m are 2.6273 ft.
+    inputs.prices.rail = "7 /ft".into();
+    assert_eq!(of(&costed(&inputs)?, Priced::Rail), Some((Amount::Run(mm("800.8")?), Some("18.39".to_owned()))));
+    // A socket has no length.
+    inputs.prices.rail_socket = "2.50 /ft".into();
+    assert!(solve(&inputs).is_err_and(|problems| problems.of("prices.rail_socket").is_some()));
     Ok(())
 }
 

@@ -32,14 +32,15 @@ fn line(cost: &Cost, inputs: &Inputs, show: Show) -> Html {
         Amount::Pieces(count) => count.to_string(),
         Amount::Run(length) => plain(&show.length(length).main),
     };
-    let amount = match (&cost.sum, cost.amount) {
-        (None, _) => amount.into(),
-        (Some(_), Amount::Pieces(_)) => {
-            say_with("cabinet-cost-each", [("amount", amount.into()), ("price", cost.price.typed().into())])
-        }
-        (Some(_), Amount::Run(_)) => {
-            say_with("cabinet-cost-metre", [("amount", amount.into()), ("price", cost.price.typed().into())])
-        }
+    let price = cost.price.typed().trim();
+    let price = match cost.amount {
+        // A written unit stays as it is.
+        Amount::Run(_) if !price.ends_with(char::is_alphabetic) => format!("{price} /m"),
+        _ => price.to_owned(),
+    };
+    let amount = match &cost.sum {
+        None => amount.into(),
+        Some(_) => say_with("cabinet-cost-each", [("amount", amount.into()), ("price", price.into())]),
     };
     let sum = cost.sum.map_or_else(|| say("cabinet-cost-none"), |sum| sum.to_string().into());
     html! { <tr><th scope="row">{ name(cost.what, inputs) }</th><td>{ amount }</td><td>{ sum }</td></tr> }
@@ -135,7 +136,7 @@ pub(super) fn fields(fields: &Fields<Cabinet>) -> Html {
                 { fields.figure("cabinet-strip-price", "", |inputs| &mut inputs.strip.price) }
             }
             if has(Priced::Edging) {
-                { fields.figure("cabinet-prices-edging", "", |inputs| &mut inputs.prices.edging) }
+                { fields.figure("cabinet-prices-edging", "/m", |inputs| &mut inputs.prices.edging) }
             }
             if has(Priced::Hinge) {
                 { fields.figure("cabinet-prices-hinge", "", |inputs| &mut inputs.prices.hinge) }
@@ -148,14 +149,14 @@ pub(super) fn fields(fields: &Fields<Cabinet>) -> Html {
                 { fields.figure("cabinet-prices-wall-fixing", "", |inputs| &mut inputs.prices.wall_fixing) }
             }
             if has(Priced::Rail) {
-                { fields.figure("cabinet-prices-rail", "", |inputs| &mut inputs.prices.rail) }
+                { fields.figure("cabinet-prices-rail", "/m", |inputs| &mut inputs.prices.rail) }
                 { fields.figure("cabinet-prices-rail-socket", "", |inputs| &mut inputs.prices.rail_socket) }
             }
             if has(Priced::Leg) {
                 { fields.figure("cabinet-prices-leg", "", |inputs| &mut inputs.prices.leg) }
             }
             if has(Priced::Handle) {
-                { fields.figure("cabinet-prices-handle", "", |inputs| &mut inputs.prices.handle) }
+                { fields.figure("cabinet-prices-handle", "/m", |inputs| &mut inputs.prices.handle) }
             }
             if has(Priced::Screw) {
                 { fields.figure("cabinet-prices-screw", "", |inputs| &mut inputs.prices.screw) }
