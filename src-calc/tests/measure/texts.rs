@@ -4,9 +4,10 @@ use crate::generators::{any_length, near_reading, style, unit};
 use proptest::prelude::*;
 use scantling::measure::{Angle, Figure, FigureKind, Length, Quantity, ReadError, Reading, Unit};
 
-const KINDS: [FigureKind; 8] = [
+const KINDS: [FigureKind; 9] = [
     FigureKind::Mass,
     FigureKind::MassPerLength,
+    FigureKind::PricePerMetre,
     FigureKind::Stress,
     FigureKind::Force,
     FigureKind::Density,
