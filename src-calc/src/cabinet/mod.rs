@@ -218,7 +218,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         cautions: Vec::new(),
     };
     cabinet.fittings = goods::fittings(inputs, &cabinet);
-    cabinet.work = work::steps(&cabinet);
+    cabinet.work = work::steps(&cabinet)?;
     cabinet.work_mark = work::work_mark(&cabinet);
     cabinet.working = working::working(inputs, &given, &frame, &cabinet)?;
     cabinet.cautions = cautions(inputs, &cabinet);

@@ -3,6 +3,7 @@ mod costs;
 mod handles;
 mod hooks;
 mod outside;
+mod work;
 
 use super::*;
 use crate::cards::{hanging::Holds, sheet_layout};

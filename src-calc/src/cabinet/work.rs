@@ -6,7 +6,7 @@ use super::part::{Part, Stock, What};
 use crate::cards::joints::Kind;
 use crate::cards::{groove, wall_cleat};
 use crate::mark::mark;
-use crate::measure::Length;
+use crate::measure::{Length, LengthError};
 use serde::Serialize;
 use std::hash::{Hash, Hasher};
 
@@ -53,8 +53,10 @@ pub enum Setup {
     Row {
         /// The row, from the front edge.
         from_front: Length,
-        /// The stop: the first hole from the datum end.
+        /// The first hole that is drilled, from the lower end.
         first: Length,
+        /// Their diameter.
+        hole: Length,
         /// How deep; none where it goes right through.
         deep: Option<Length>,
     },
@@ -64,6 +66,10 @@ pub enum Setup {
         from_edge: Length,
         /// Their middles from its lower end.
         at: Vec<Length>,
+        /// Their diameter.
+        cup: Length,
+        /// How deep.
+        deep: Length,
     },
     /// Holes through a door for the screws of its handle.
     HandleHoles {
@@ -97,13 +103,22 @@ pub enum Setup {
         /// The screws of each, across that.
         across: Vec<Length>,
     },
-    /// Joints along an edge.
+    /// Joints in the ends of parts.
     Join {
         /// What joins it.
         kind: Kind,
         /// Marks from the front edge of the part whose end is joined.
         marks: Vec<Length>,
         /// From its outer face to their middles.
+        line: Length,
+    },
+    /// Joints in the faces that such ends meet.
+    JoinFace {
+        /// What joins it.
+        kind: Kind,
+        /// Marks from the front edge of the part whose face it is.
+        marks: Vec<Length>,
+        /// The line that they are on, from its lower or left end.
         line: Length,
     },
     /// The carcass glued or screwed together.
@@ -152,7 +167,7 @@ fn sawn(parts: &[Part]) -> impl Iterator<Item = (usize, &Part)> {
 }
 
 /// Every step, in the order of the work: wide rips before narrow ones, long parts before short ones.
-pub(super) fn steps(cabinet: &Cabinet) -> Vec<Step> {
+pub(super) fn steps(cabinet: &Cabinet) -> Result<Vec<Step>, LengthError> {
     let mut steps = Steps::default();
     let mut by_width: Vec<(usize, &Part)> = sawn(&cabinet.parts).collect();
     by_width.sort_by(|(_, a), (_, b)| (a.stock, b.width).cmp(&(b.stock, a.width)));
@@ -192,17 +207,18 @@ pub(super) fn steps(cabinet: &Cabinet) -> Vec<Step> {
             steps.add(Setup::Edge, on);
         }
     }
-    drilled(cabinet, &mut steps);
+    drilled(cabinet, &mut steps)?;
     put_together(cabinet, &mut steps);
-    steps.0
+    Ok(steps.0)
 }
 
-fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
+fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), LengthError> {
     for rows in &cabinet.rows {
         let deep = (!rows.through).then_some(rows.deep);
         for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
-            if !row.holes.is_empty() {
-                steps.add(Setup::Row { from_front: row.from_front, first: rows.rows.first, deep }, rows.on);
+            if let Some(first) = row.holes.first() {
+                let (first, hole) = (first.at, rows.rows.hole);
+                steps.add(Setup::Row { from_front: row.from_front, first, hole, deep }, rows.on);
             }
         }
     }
@@ -211,7 +227,9 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
             let setup = Setup::HandleHoles { from_edge: handle.from_edge, at: handle.screws.clone() };
             steps.add(setup, door.on);
         }
-        steps.add(Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone() }, door.on);
+        let (cup, deep) = (door.answer.plan.cup.width, door.answer.plan.cup.depth);
+        let setup = Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone(), cup, deep };
+        steps.add(setup, door.on);
     }
     if let Some(rail) = &cabinet.hooks {
         steps.add(Setup::HookRailHoles { from_front: rail.from_front, at: rail.screws.clone() }, rail.under);
@@ -227,11 +245,17 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) {
     for join in &cabinet.joins {
         let marks = &join.marks;
         let setup = Setup::Join { kind: marks.kind, marks: marks.marks.clone(), line: marks.line };
-        for (edge, face) in &join.pairs {
+        for (edge, _) in &join.pairs {
             steps.add(setup.clone(), *edge);
-            steps.add(setup.clone(), *face);
         }
     }
+    for join in &cabinet.joins {
+        let marks = join.marks.marks.iter().map(|mark| mark.plus(join.front_gap)).collect::<Result<Vec<_>, _>>()?;
+        for ((_, face), line) in join.pairs.iter().zip(&join.lines) {
+            steps.add(Setup::JoinFace { kind: join.marks.kind, marks: marks.clone(), line: *line }, *face);
+        }
+    }
+    Ok(())
 }
 
 fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
@@ -274,6 +298,7 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
             for hole in &rows.rows.front.holes {
                 (hole.at, hole.plate).hash(hasher);
             }
+            rows.rows.front.from_front.hash(hasher);
         }
         for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
             (handle.from_edge, &handle.screws, handle.screw).hash(hasher);
@@ -286,7 +311,7 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
             (&shelf.brackets, &shelf.shelf_screws, shelf.shelf_screw).hash(hasher);
         }
         for join in &cabinet.joins {
-            (&join.lines, &join.marks.marks, join.marks.line).hash(hasher);
+            (&join.lines, &join.marks.marks, join.marks.line, join.front_gap).hash(hasher);
         }
     })
 }

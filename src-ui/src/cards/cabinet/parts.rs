@@ -126,11 +126,9 @@ fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
     };
     let (front, front_pins, screws) = row_of(&rows.rows.front);
     let rear = rows.rows.rear.as_ref().map(row_of);
-    let deep = if rows.through {
-        say("cabinet-through").to_string()
-    } else {
-        format!("⌀ {}, {}", show.on_drawing(rows.rows.hole), show.on_drawing(rows.deep))
-    };
+    let deep = if rows.through { say("cabinet-through").to_string() } else { show.on_drawing(rows.deep) };
+    // A bit is no mark on a tape.
+    let deep = format!("⌀ {}, {deep}", show.typed(rows.rows.hole));
     html! {
         <table>
             <caption>{ title }</caption>

@@ -25,8 +25,10 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             say_with("cabinet-do-crosscut", [("board", board.as_str().into()), ("stop", at(*stop).into())])
         }
         Setup::Groove { height, passes } => {
-            let fences: Vec<_> = passes.iter().map(|pass| pass.near).collect();
-            let values = [("height", at(*height).into()), ("fences", listed(&fences).into())];
+            // Rounded to a tape's marks one by one, its two walls would no longer lie as far apart as the back is thick.
+            let fine = |length: Length| plain(&show.fine_mm(length.as_mm()).main);
+            let fences: Vec<_> = passes.iter().map(|pass| fine(pass.near)).collect();
+            let values = [("height", fine(*height).into()), ("fences", fences.join("; ").into())];
             say_with("cabinet-do-groove", values)
         }
         Setup::Bevel { passes } => {
@@ -62,19 +64,34 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             }
         }
         Setup::Edge => say("cabinet-do-edge"),
-        Setup::Row { from_front, first, deep } => {
+        Setup::Row { from_front, first, hole, deep } => {
             let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
-            let values = [("setback", at(*from_front).into()), ("first", at(*first).into()), ("deep", deep.into())];
+            let values = [
+                ("hole", show.typed(*hole).into()),
+                ("setback", at(*from_front).into()),
+                ("first", at(*first).into()),
+                ("deep", deep.into()),
+            ];
             say_with("cabinet-do-row", values)
         }
-        Setup::Cups { from_edge, at: cups } => {
-            let values = [("edge", at(*from_edge).into()), ("at", listed(cups).into())];
+        Setup::Cups { from_edge, at: cups, cup, deep } => {
+            let values = [
+                ("cup", show.typed(*cup).into()),
+                ("deep", at(*deep).into()),
+                ("edge", at(*from_edge).into()),
+                ("at", listed(cups).into()),
+            ];
             say_with("cabinet-do-cups", values)
         }
         Setup::Join { kind, marks, line } => {
             let kind = joint(*kind);
             let values = [("joint", kind.as_str().into()), ("marks", listed(marks).into()), ("line", at(*line).into())];
             say_with("cabinet-do-join", values)
+        }
+        Setup::JoinFace { kind, marks, line } => {
+            let kind = joint(*kind);
+            let values = [("joint", kind.as_str().into()), ("marks", listed(marks).into()), ("line", at(*line).into())];
+            say_with("cabinet-do-join-face", values)
         }
         Setup::Assemble => say("cabinet-do-assemble"),
         Setup::PutIn => say("cabinet-do-put-in"),

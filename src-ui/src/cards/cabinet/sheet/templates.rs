@@ -20,7 +20,7 @@ fn page(answer: &Answer, template: &Template, show: Show) -> Html {
             (say("shop-cup"), html! { <p>{ say_with("shop-cup-use", [("doors", doors.into())]) }</p> })
         }
         Pattern::Row { uses, hole, from_edge } => {
-            let values = [("hole", show.on_drawing(*hole).into()), ("edge", show.on_drawing(*from_edge).into())];
+            let values = [("hole", show.typed(*hole).into()), ("edge", show.on_drawing(*from_edge).into())];
             (
                 say_with("shop-row", values),
                 html! { <><p>{ uses_of(answer, uses) }</p><p>{ say("shop-row-use") }</p></> },
@@ -51,7 +51,7 @@ fn without(answer: &Answer, pattern: &Pattern, show: Show) -> Option<Html> {
     let Pattern::Row { uses, hole, from_edge } = pattern else { return None };
     let uses = uses_of(answer, uses);
     let values = [
-        ("hole", show.on_drawing(*hole).into()),
+        ("hole", show.typed(*hole).into()),
         ("edge", show.on_drawing(*from_edge).into()),
         ("uses", uses.as_str().into()),
     ];

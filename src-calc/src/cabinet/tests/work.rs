@@ -1,0 +1,72 @@
+//! The order of work by hand: where joints and holes are on the parts that are set up.
+
+use super::*;
+
+/// The marks of every step in which a face of this part is set up for joints, with the line that they are on.
+fn on_faces(cabinet: &Cabinet, what: What) -> Vec<(Vec<Length>, Length)> {
+    let on = cabinet.parts.iter().position(|part| part.what == what);
+    let marks = |step: &Step| match &step.setup {
+        Setup::JoinFace { marks, line, .. } if on.is_some_and(|on| step.parts.contains(&on)) => {
+            Some((marks.clone(), *line))
+        }
+        _ => None,
+    };
+    cabinet.work.iter().filter_map(marks).collect()
+}
+
+/// A fixed shelf behind inset doors begins 19.2 + 2 behind the sides' front edges: its marks on them lie so much farther
+/// back than those in its own ends.
+#[test]
+fn faces_are_marked_from_their_own_front_edge() -> Checked {
+    let inputs = Inputs {
+        lie: Lie::Inset,
+        door: Board { thickness: Reading::mm("19.2"), ..Inputs::default().door },
+        fixed_shelves: "1".into(),
+        ..Inputs::default()
+    };
+    let cabinet = solved(&inputs)?;
+    let (at, shelf) = cabinet
+        .parts
+        .iter()
+        .enumerate()
+        .find(|(_, part)| matches!(part.what, What::FixedShelf { .. }))
+        .ok_or("no shelf")?;
+    let in_ends = cabinet.work.iter().find_map(|step| match &step.setup {
+        Setup::Join { marks, .. } if step.parts.contains(&at) => Some(marks.clone()),
+        _ => None,
+    });
+    let in_ends = in_ends.ok_or("no joints in its ends")?;
+    let behind = mm("19.2 + 2")?;
+    let wanted = in_ends.iter().map(|mark| mark.plus(behind)).collect::<Result<Vec<_>, _>>()?;
+    let z = shelf.place.along(Axis::Up);
+    let line = z.0.plus(z.1)?.times(1, 2)?;
+    for side in [What::Side(Hand::Left), What::Side(Hand::Right)] {
+        assert!(on_faces(&cabinet, side).contains(&(wanted.clone(), line)), "{side:?}: {:?}", on_faces(&cabinet, side));
+    }
+    // The bottom is flush with the sides: 14.6 / 2 up, its marks as they are.
+    let low = mm("7.3")?;
+    let bottom = on_faces(&cabinet, What::Side(Hand::Left)).into_iter().find(|(_, line)| *line == low);
+    let flush = cabinet.joins.iter().find(|join| join.front_gap.is_zero() && join.lines.contains(&low));
+    assert_eq!(bottom.map(|(marks, _)| marks), flush.map(|join| join.marks.marks.clone()));
+    assert!(flush.is_some());
+    Ok(())
+}
+
+/// The stop of a row is set for a hole that is drilled.
+#[test]
+fn a_row_begins_at_its_first_hole() -> Checked {
+    let cabinet = solved(&Inputs::default())?;
+    let mut rows = 0;
+    for step in &cabinet.work {
+        let Setup::Row { from_front, first, hole, .. } = &step.setup else { continue };
+        rows += 1;
+        assert_eq!(*hole, mm("5")?);
+        for on in &step.parts {
+            let own = cabinet.rows.iter().filter(|rows| rows.on == *on);
+            let mut own = own.flat_map(|rows| std::iter::once(&rows.rows.front).chain(&rows.rows.rear));
+            assert!(own.any(|row| row.from_front == *from_front && row.holes[0].at == *first), "{first}");
+        }
+    }
+    assert!(rows >= 2);
+    Ok(())
+}
