@@ -99,7 +99,9 @@ pub(super) fn fits(inputs: &Inputs, given: &Given, frame: &Frame, loose: bool) -
         let least = if inputs.lie == Lie::Full && given.reveal < given.gap { given.reveal } else { given.gap };
         let upwards = inputs.lie == Lie::Inset && Doubts { of: &up }.sum()? > Doubts { of: &bay }.sum()?;
         let doubts = Doubts { of: if upwards { &up } else { &bay } };
-        fits.push(doubts.fit(Fitted::DoorGaps, least, None)?);
+        // Without any gap they touch.
+        let opens = least > doubts.sum()?;
+        fits.push(doubts.fit(Fitted::DoorGaps, least, Some(opens))?);
     }
     Ok(fits)
 }

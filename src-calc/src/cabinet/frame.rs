@@ -65,6 +65,12 @@ impl Frame {
         Ok((self.board, self.height.minus(self.board)?))
     }
 
+    /// Up to where a bay is free: to the top, or to the rail under it that the cabinet hangs by.
+    pub(super) fn free_to(&self, inputs: &Inputs, given: &Given) -> Result<Length, LengthError> {
+        let (_, under_top) = self.opening()?;
+        if inputs.stands == Stands::Rail { under_top.minus(given.strip_height) } else { Ok(under_top) }
+    }
+
     pub(super) fn new(inputs: &Inputs, given: &Given, asked: &mut Asked) -> Result<Self, Problems> {
         let board = given.carcass.nominal();
         let two = board.times(2, 1)?;

@@ -238,6 +238,17 @@ fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> 
         let most = frame.inside_height.nominal();
         problems.add("strip_height", Problem::TooLarge { most: most.into(), why: "the cabinet is no higher inside" });
     }
+    let rail_from = frame.free_to(inputs, given)?;
+    if let Some((_, highest)) = frame.fixed.last().filter(|(_, highest)| *highest > rail_from) {
+        let most = frame.opening()?.1.minus(*highest)?;
+        let why = "the rail lies above the highest fixed shelf";
+        problems.add("strip_height", Problem::TooLarge { most: most.into(), why });
+    }
+    if inputs.has_doors() && inputs.lie != Lie::Inset && given.reveal >= given.carcass.nominal() {
+        let most = given.carcass.nominal();
+        let why = "a door in front covers some of the board's edge";
+        problems.add("reveal", Problem::TooLarge { most: most.into(), why });
+    }
     let door = given.edging.times(2, 1)?;
     if inputs.has_doors() && door >= given.carcass.nominal().min(given.door.nominal()).times(4, 1)? {
         let most = given.door.nominal();
@@ -276,14 +287,21 @@ fn hung(
     Ok(hung)
 }
 
+/// What one person may lift under the best conditions, in kilograms: the load constant of the revised NIOSH lifting
+/// equation, DHHS (NIOSH) Publication 94-110.
+const ONE_LIFTS_KG: f64 = 23.0;
+
 /// Of every card that was asked, each once; those of brackets, which no card knows, first.
 fn cautions(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Caution> {
     let mut all: Vec<Caution> = Vec::new();
     if cabinet.outside.is_some() {
         all.push(Caution::BracketLoad);
-        if !inputs.stands.is_hung() {
-            all.push(Caution::TipsOver);
-        }
+    }
+    if !inputs.stands.is_hung() {
+        all.push(Caution::TipsOver);
+    }
+    if cabinet.weight_kg > ONE_LIFTS_KG {
+        all.push(Caution::HeavyLift);
     }
     let asked = [
         cabinet.hang.as_ref().map(|hang| &hang.cautions),

@@ -92,6 +92,7 @@ pub(super) fn rows(
 ) -> Result<(Vec<Rows>, Vec<Tight>), Problems> {
     let mut all: Vec<Rows> = Vec::new();
     let mut tight = Vec::new();
+    let compartments = compartments(frame, frame.free_to(inputs, given)?)?;
     for bay in (1..).take(frame.bays.len()) {
         let shelves = given.loose_shelves > 0 && built.has_shelves(bay);
         let mut own = Vec::new();
@@ -109,7 +110,7 @@ pub(super) fn rows(
             own.push(Rows { on: beside.on, face: beside.face, bay, datum: beside.z.0, rows, deep, through: false });
         }
         if shelves {
-            tight.extend(place(given, frame, bay, &own, built)?);
+            tight.extend(place((given, &compartments), bay, &own, built)?);
         }
         all.extend(own);
     }
@@ -154,7 +155,8 @@ fn asked(
         Ok(reading(down(opening.0.plus(hinge.on_side)?)?))
     });
     let door_end = hung.first().map_or(Ok(Length::ZERO), |door| down(door.from))?;
-    let (low, high) = (down(opening.0.plus(given.least_gap)?)?, down(opening.1.minus(given.least_gap)?)?);
+    let (low, high) =
+        (down(opening.0.plus(given.least_gap)?)?, down(frame.free_to(inputs, given)?.minus(given.least_gap)?)?);
     Ok(hole_rows::Inputs {
         height: reading(down(beside.z.1)?),
         depth: reading(beside.deep),
@@ -210,21 +212,25 @@ fn first(
     Ok((hole_rows::First::Given, level))
 }
 
-/// The heights at which boards lie under a bay's stretches for loose shelves.
-fn compartments(frame: &Frame) -> Result<Vec<Stretch>, LengthError> {
-    let opening = frame.opening()?;
-    let begins = std::iter::once(opening.0).chain(frame.fixed.iter().map(|shelf| shelf.1));
-    let ends = frame.fixed.iter().map(|shelf| shelf.0).chain([opening.1]);
+/// A bay's stretches for loose shelves, the last one up to there.
+fn compartments(frame: &Frame, free_to: Length) -> Result<Vec<Stretch>, LengthError> {
+    let (low, _) = frame.opening()?;
+    let begins = std::iter::once(low).chain(frame.fixed.iter().map(|shelf| shelf.1));
+    let ends = frame.fixed.iter().map(|shelf| shelf.0).chain([free_to]);
     Ok(begins.zip(ends).collect())
 }
 
 /// Puts the loose shelves of a bay on the holes nearest to even heights, past the plates.
-fn place(given: &Given, frame: &Frame, bay: u32, own: &[Rows], built: &mut Built<'_>) -> Result<Vec<Tight>, Problems> {
-    let compartments = compartments(frame)?;
+fn place(
+    (given, compartments): (&Given, &[Stretch]),
+    bay: u32,
+    own: &[Rows],
+    built: &mut Built<'_>,
+) -> Result<Vec<Tight>, Problems> {
     let many = u32::try_from(compartments.len()).unwrap_or(u32::MAX);
     let mut tight = Vec::new();
     let mut shelf = 0;
-    for (at, stretch) in (0..).zip(&compartments) {
+    for (at, stretch) in (0..).zip(compartments) {
         let here = given.loose_shelves / many + u32::from(at < given.loose_shelves % many);
         let mut above = stretch.0;
         for wish in wishes(given, *stretch, here)? {

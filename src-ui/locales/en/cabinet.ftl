@@ -165,6 +165,7 @@ cabinet-wrong-rail = The rail sags too far
 cabinet-wrong-fit = At its worst something does not fit
 cabinet-wrong-groove = The groove is too deep for the board
 cabinet-wrong-joint = A joint breaks out or leaves too thin a skin
+cabinet-wrong-lift = Too near to the ceiling to be lifted on: { $missing } missing
 cabinet-clash-plate = Bay { $bay }: a hinge lies on fixed shelf { $shelf }
 cabinet-clash-hole = Bay { $bay }: no hole is free for shelf { $shelf }
 cabinet-clash-back = Hinges of bay { $bay } and the next meet in the upright

@@ -50,7 +50,7 @@ prop_compose! {
         at in select(At::ALL),
         hooks in 0..9_u32,
         outside in outside(),
-        (up, long) in (5..9_i64, 0..3_u32),
+        (up, long, rail) in (5..9_i64, 0..3_u32, 600..3000_u32),
     ) -> Inputs {
         // Somewhere on the upper half of the side.
         let height = inputs.height.length().unwrap();
@@ -66,6 +66,10 @@ prop_compose! {
             inputs.hooks.count = hooks.to_string().as_str().into();
         }
         let tenths = |tenths: u32| Reading::mm(&format!("{}.{}", tenths / 10, tenths % 10));
+        if inputs.stands == Stands::Rail {
+            // So high that shelves have to stay below it.
+            inputs.strip_height = tenths(rail);
+        }
         let handle = &mut inputs.handle;
         handle.pull = if pull { Pull::Strip } else { Pull::None };
         (handle.thickness, handle.width, handle.set_in) = (tenths(thickness), tenths(width), tenths(set_in));

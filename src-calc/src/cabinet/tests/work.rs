@@ -70,3 +70,54 @@ fn a_row_begins_at_its_first_hole() -> Checked {
     assert!(rows >= 2);
     Ok(())
 }
+
+/// Under the rail that it hangs by, 300 high, loose shelves end 1170 − 14.6 − 300 up, and so do their holes.
+#[test]
+fn loose_shelves_stay_below_the_rail() -> Checked {
+    let inputs = Inputs {
+        stands: Stands::Rail,
+        strip_height: Reading::mm("300"),
+        loose_shelves: "6".into(),
+        least_gap: Reading::mm("50"),
+        ..Inputs::default()
+    };
+    let cabinet = solved(&inputs)?;
+    let free_to = mm("1170 - 14.6 - 300")?;
+    let shelves = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. }));
+    let tops: Vec<Length> = shelves.map(|part| part.place.along(Axis::Up).1).collect();
+    assert!(tops.len() == 6 && tops.iter().all(|top| *top <= free_to), "{tops:?}");
+    for row in cabinet.rows.iter().flat_map(|rows| std::iter::once(&rows.rows.front).chain(&rows.rows.rear)) {
+        let pins = row.holes.iter().filter(|hole| !hole.plate);
+        assert!(pins.clone().count() > 0 && pins.clone().all(|hole| hole.at <= free_to), "{row:?}");
+    }
+    // One shelf that is fixed half way up leaves the rail no more than what is above it: (1140.8 − 14.6) / 2.
+    let fixed = Inputs { fixed_shelves: "1".into(), strip_height: Reading::mm("563.2"), ..inputs };
+    let most = solve(&fixed).err().and_then(|problems| problems.of("strip_height").map(ToString::to_string));
+    assert!(most.as_deref().is_some_and(|most| most.contains("563.1 mm")), "{most:?}");
+    Ok(())
+}
+
+#[test]
+fn doors_that_cover_nothing_or_touch_are_named() -> Checked {
+    let bare = Inputs { reveal: Reading::mm("14.6"), ..Inputs::default() };
+    assert!(solve(&bare).is_err_and(|problems| problems.of("reveal").is_some()));
+    let inset = solved(&Inputs { lie: Lie::Inset, ..bare });
+    assert!(inset.is_ok(), "{inset:?}");
+    let touching = solved(&Inputs { gap: Reading::mm("0"), ..Inputs::default() })?;
+    let gaps = |cabinet: &Cabinet| cabinet.fits.iter().find(|fit| fit.what == Fitted::DoorGaps).map(|fit| fit.fits);
+    assert_eq!((gaps(&touching), gaps(&solved(&Inputs::default())?)), (Some(false), Some(true)));
+    Ok(())
+}
+
+#[test]
+fn what_stands_may_tip_and_what_is_heavy_is_lifted_by_two() -> Checked {
+    let standing = Inputs { stands: Stands::Plinth, doors: Doors::None, ..Inputs::default() };
+    assert!(solved(&standing)?.cautions.contains(&Caution::TipsOver));
+    let narrow = Inputs { width: Reading::mm("300"), ..standing.clone() };
+    let narrow = solved(&narrow)?;
+    assert!(narrow.weight_kg < 23.0 && !narrow.cautions.contains(&Caution::HeavyLift), "{}", narrow.weight_kg);
+    let wide = Inputs { width: Reading::mm("1800"), bays: "3".into(), ..standing };
+    let cabinet = solved(&wide)?;
+    assert!(cabinet.weight_kg > 23.0 && cabinet.cautions.contains(&Caution::HeavyLift), "{}", cabinet.weight_kg);
+    Ok(())
+}

@@ -20,9 +20,11 @@ use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Clash, Fit, Fitted, Fitting, Inputs, handed, solve};
 use scantling::cards::back_panel;
+use scantling::cards::cup_hinge::Note;
 use scantling::cards::groove::Verdict as GrooveVerdict;
 use scantling::cards::hanging::Holds;
 use scantling::cards::joints::{Kind, Stays};
+use scantling::cards::wall_cleat::Lifts;
 use scantling::caution::Caution;
 use scantling::measure::{Measure, Reading};
 use scantling::problem::Problems;
@@ -79,8 +81,22 @@ fn wrongs(answer: &Answer, show: Show) -> Vec<AttrValue> {
     if answer.joins.iter().any(|join| join.marks.stays != Stays::Inside) {
         wrongs.push(say("cabinet-wrong-joint"));
     }
+    if let Some(Lifts::Not(missing)) = answer.cleat.as_ref().map(|cleat| cleat.lifts) {
+        wrongs.push(say_with("cabinet-wrong-lift", [("missing", show.on_drawing(missing).into())]));
+    }
+    for note in answer.doors.iter().flat_map(|door| &door.answer.notes).filter(|note| is_wrong(**note)) {
+        let words = AttrValue::from(note.to_string());
+        if !wrongs.contains(&words) {
+            wrongs.push(words);
+        }
+    }
     wrongs.extend(answer.clashes.iter().map(|one| clash(one, show)));
     wrongs
+}
+
+/// Whether a door cannot be hung so; the other notes are for a thought.
+const fn is_wrong(note: Note) -> bool {
+    matches!(note, Note::PlateBelowZero | Note::DoorsTouch | Note::InsetTouches | Note::TooWide | Note::PlateOutside)
 }
 
 fn verdict(answer: &Answer, show: Show) -> Verdict {
