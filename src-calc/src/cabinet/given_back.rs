@@ -67,6 +67,18 @@ const SHARED: &[(&str, &[(&str, &str)])] = &[
     ),
 ];
 
+/// The hinge constant, which the cabinet has one of for each way that a door lies.
+fn arm(slug: &str, handed: &Value) -> Option<(&'static str, &'static str)> {
+    let mounting = handed.pointer("/mounting")?.as_str().filter(|_| slug == "cup-hinge")?;
+    let arm = match mounting {
+        "full" => "/arm",
+        "half" => "/half_arm",
+        "inset" => "/inset_arm",
+        _ => return None,
+    };
+    Some(("/constant", arm))
+}
+
 /// The cabinet's inputs with what was changed on a card since it was opened from the cabinet, and how many of its
 /// inputs that are. Nothing where no input that both have was changed.
 ///
@@ -75,7 +87,7 @@ pub fn given_back(slug: &str, handed: &Value, now: &Value, inputs: &Inputs) -> O
     let (_, shared) = SHARED.iter().find(|(card, _)| *card == slug)?;
     let mut cabinet = serde_json::to_value(inputs).ok()?;
     let mut changed = 0;
-    for (own, cabinets) in *shared {
+    for (own, cabinets) in shared.iter().copied().chain(arm(slug, handed)) {
         let (Some(before), Some(value)) = (handed.pointer(own), now.pointer(own)) else { continue };
         let Some(place) = cabinet.pointer_mut(cabinets).filter(|_| value != before) else { continue };
         *place = value.clone();
@@ -137,6 +149,25 @@ mod tests {
             }
         }
         assert!(seen > 35, "{seen}");
+    }
+
+    /// Whatever way the doors lie, the constant arrives where that way's is.
+    #[test]
+    fn the_hinge_constant_goes_to_its_own_arm() {
+        use super::super::Lie;
+        for (lie, arm) in [(Lie::Full, "/arm"), (Lie::Half, "/half_arm"), (Lie::Inset, "/inset_arm")] {
+            let inputs = Inputs { lie, ..Inputs::default() };
+            let all = all_handed(&inputs);
+            let (_, handed) = all.iter().find(|(card, _)| *card == "cup-hinge").unwrap();
+            let mut now = handed.clone();
+            now["constant"] = another(&handed["constant"]);
+            let (given, changed) = given_back("cup-hinge", handed, &now, &inputs).unwrap();
+            assert_eq!(changed, 1, "{lie:?}");
+            assert_eq!(serde_json::to_value(&given).unwrap().pointer(arm), Some(&now["constant"]), "{lie:?}");
+            let again = all_handed(&given);
+            let (_, again) = again.iter().find(|(card, _)| *card == "cup-hinge").unwrap();
+            assert_eq!(again["constant"], now["constant"], "{lie:?}");
+        }
     }
 
     #[test]

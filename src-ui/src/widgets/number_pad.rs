@@ -85,6 +85,7 @@ fn type_into(input: &HtmlInputElement, text: Option<&str>) -> Option<()> {
     };
     input.set_range_text_with_start_and_end_and_selection_mode(text, start, end, web_sys::SelectionMode::End).ok()?;
     let init = InputEventInit::new();
+    init.set_data(Some(text));
     init.set_bubbles(true);
     let event = DomInputEvent::new_with_event_init_dict("input", &init).ok()?;
     input.dispatch_event(&event).ok()?;

@@ -103,9 +103,15 @@ pub fn TextField(props: &TextFieldProps) -> Html {
     let note_id = format!("{}-note", props.id);
     let ontype = {
         let ontype = props.ontype.clone();
+        let keeps_unit = matches!(props.takes, Takes::Length | Takes::Range) && !props.typed.is_empty();
         Callback::from(move |event: InputEvent| {
             if let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
-                ontype.emit(input.value());
+                let value = input.value();
+                if keeps_unit && event.data().as_ref() == Some(&value) {
+                    // Typed over all that stood there: nothing of it is left, nor the unit that it had.
+                    ontype.emit(String::new());
+                }
+                ontype.emit(value);
             }
         })
     };

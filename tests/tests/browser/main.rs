@@ -19,4 +19,5 @@ mod shared;
 mod sheet_layout;
 mod storage;
 mod touch;
+mod units;
 mod version;
