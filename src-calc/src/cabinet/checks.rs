@@ -248,6 +248,11 @@ pub(super) fn weight_kg(inputs: &Inputs, parts: &[Part]) -> Result<f64, Problems
     Ok(sum)
 }
 
+/// As somebody would type it: to ten grams, which no estimate of a weight is better than.
+pub(super) fn kilograms(kg: f64) -> Figure {
+    Figure::new(format!("{:.2}", kg.max(0.01)))
+}
+
 /// Whether the wall holds it; none for what stands on the floor.
 pub(super) fn hang(
     inputs: &Inputs,
@@ -266,7 +271,7 @@ pub(super) fn hang(
     let asked = hanging::Inputs {
         weight: hanging::Weight::Known,
         // What hangs on hooks hangs on the wall all the same.
-        known_weight: Figure::new((weight_kg + given.hooks.as_ref().map_or(0.0, Row::load_kg)).to_string()),
+        known_weight: kilograms(weight_kg + given.hooks.as_ref().map_or(0.0, Row::load_kg)),
         width: reading(frame.width),
         height: reading(frame.height),
         depth: reading(frame.depth.plus(planted)?),

@@ -2,12 +2,13 @@
 
 use super::ask::{Asked, answered, reading};
 use super::build::number;
+use super::checks::kilograms;
 use super::frame::{Frame, Stretch};
 use super::inputs::{Doors, Inputs, Lie};
 use super::part::{Axis, Block, Hand, Part, Stock, What};
 use super::read::Given;
 use crate::cards::cup_hinge;
-use crate::measure::{Figure, FigureKind, Length, LengthError};
+use crate::measure::{FigureKind, Length, LengthError};
 use crate::problem::Problems;
 
 /// A door, and what its hinges need.
@@ -16,6 +17,8 @@ pub(super) struct Door {
     pub(super) bay: u32,
     /// On which side it is hinged.
     pub(super) hinged: Hand,
+    /// How it meets the board that it is hinged on.
+    pub(super) mounting: cup_hinge::Mounting,
     /// Over all, its edging included.
     pub(super) place: Block,
     /// Its lower edge.
@@ -119,7 +122,7 @@ impl Opening {
         if let Some(strip) = &given.handle {
             // The hinges carry the strip too.
             let kg = answer.door_weight_kg + strip.kg(inputs, answer.door_height.nominal())?;
-            asked.door_weight = Figure::new(kg.to_string());
+            asked.door_weight = kilograms(kg);
             answer = answered(cup_hinge::solve(&asked), NAMES)?;
         }
         asked_first.cup_hinge.get_or_insert(asked);
@@ -142,7 +145,8 @@ impl Opening {
         let from = self.z.0.minus(below)?;
         let place = Block::new(x, y, (from, from.plus(height)?));
         let overlays = [self.x.0.minus(x.0)?, x.1.minus(self.x.1)?];
-        Ok(Door { bay: self.bay, hinged: leaf.hinged, place, from, overlays, answer })
+        let mounting = mounting(inputs, self.on_upright(leaf.hinged));
+        Ok(Door { bay: self.bay, hinged: leaf.hinged, mounting, place, from, overlays, answer })
     }
 }
 
@@ -155,7 +159,7 @@ fn weigh(inputs: &Inputs, given: &Given, asked: &mut cup_hinge::Inputs) -> Resul
     asked.door_weight = "1".into();
     let sized = answered(cup_hinge::solve(asked), NAMES)?;
     let area = sized.door_width.nominal().as_mm() * sized.door_height.nominal().as_mm();
-    asked.door_weight = Figure::new((area * given.door.nominal().as_mm() * density * 1e-9).to_string());
+    asked.door_weight = kilograms(area * given.door.nominal().as_mm() * density * 1e-9);
     Ok(())
 }
 

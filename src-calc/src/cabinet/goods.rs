@@ -3,6 +3,7 @@
 use super::Cabinet;
 use super::inputs::{Board, Edging, Inputs, Stands};
 use super::part::{Part, Stock, What};
+use crate::cards::cup_hinge::Mounting;
 use crate::cards::joints::Kind;
 use crate::cards::sheet_layout;
 use crate::measure::{Figure, Length, LengthError, Reading};
@@ -55,6 +56,8 @@ pub(super) fn cut_list(parts: &[Part]) -> Vec<Line> {
 pub enum Fitting {
     /// A cup hinge with its mounting plate of that height.
     Hinge {
+        /// How its door meets the board.
+        mounting: Mounting,
         /// Height of the plate.
         plate: Length,
     },
@@ -111,7 +114,8 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
         }
     };
     for door in &cabinet.doors {
-        add(Fitting::Hinge { plate: door.answer.plate_height }, door.answer.hinges.len());
+        let (mounting, plate) = (door.mounting, door.answer.plate_height);
+        add(Fitting::Hinge { mounting, plate }, door.answer.hinges.len());
     }
     for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
         add(Fitting::Screw { length: handle.screw }, handle.screws.len());

@@ -6,7 +6,7 @@ use crate::measure::{Graduation, Length, Rounding, Style, Unit};
 
 /// The cut list as a table of commas, lengths in millimetres, to a thousandth of one.
 pub fn cut_list_csv(cabinet: &Cabinet) -> String {
-    let mut table = String::from("Part,Length,Width,Number,Board,Thickness\r\n");
+    let mut table = String::from("Part,Length (mm),Width (mm),Number,Board,Thickness (mm)\r\n");
     for line in &cabinet.cut_list {
         let [length, width, thickness] =
             [line.length, line.width, line.thickness].map(|size| (size.as_mm() * 1000.0).round() / 1000.0);

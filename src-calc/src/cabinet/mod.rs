@@ -65,6 +65,8 @@ pub struct Door {
     pub on: usize,
     /// Where it lies, its edging included.
     pub place: Block,
+    /// How it meets the board that it is hinged on.
+    pub mounting: cup_hinge::Mounting,
     /// How far it reaches past the opening on the left and on the right; less than zero where it stops short.
     pub overlays: [Length; 2],
     /// Middles of its cups, from its lower edge; the plates lie on the rows of holes.
@@ -282,7 +284,8 @@ fn hung(
             parts.push(part);
             handle = Some(fixed);
         }
-        hung.push(Door { on, place: door.place, overlays: door.overlays, cups, handle, answer: door.answer });
+        let doors::Door { place, mounting, overlays, answer, .. } = door;
+        hung.push(Door { on, place, mounting, overlays, cups, handle, answer });
     }
     Ok(hung)
 }

@@ -65,6 +65,8 @@ const NAMES: &[(&str, &str)] = &[
     ("shelves_from", "least_gap"),
     ("shelves_to", "least_gap"),
     ("hinges", "height"),
+    ("skip_from", "fixed_shelves"),
+    ("skip_to", "fixed_shelves"),
 ];
 
 /// The boards on the left and on the right of a bay.

@@ -13,6 +13,7 @@ use crate::words::{say, say_with};
 use passing_on::{PassingOn, save_jobs};
 use put_away::PutAway;
 use revisions::Revisions;
+use scantling::job::LONGEST_NAME;
 use std::rc::Rc;
 use web_sys::HtmlElement;
 use yew::prelude::*;
@@ -25,6 +26,9 @@ pub struct JobListProps {
 
 /// So many jobs are drawn before more are asked for.
 const FIRST: usize = 60;
+
+/// As many letters as the words that tell a copy may take.
+const ROOM_FOR_COPY: usize = 12;
 
 /// What the whole list needs.
 #[derive(Clone, PartialEq)]
@@ -97,7 +101,9 @@ fn chosen_job(entry: &JobEntry, desk: &Desk) -> Html {
             let (kept, entry) = (desk.kept.clone(), entry.clone());
             desk.run(async move {
                 let mut job = read(&kept, &entry).await?;
-                job.rename(&say_with("jobs-copy-of", [("name", entry.name.as_str().into())]));
+                // A name as long as may be keeps room for what tells the copy from it.
+                let name: String = entry.name.chars().take(LONGEST_NAME - ROOM_FOR_COPY).collect();
+                job.rename(&say_with("jobs-copy-of", [("name", name.as_str().into())]));
                 let (name, about, content) = (job.name.clone(), entry.about, job.text());
                 let copied = kept.store().save_job(ToSave { id: None, name, about, content }).await?;
                 Ok(say_with("jobs-copied", [("name", copied.name.into())]))

@@ -6,7 +6,8 @@ use scantling_tests::shell::{Kind, Shell};
 use scantling_tests::wait::until;
 use serde_json::json;
 
-const UNIT: &str = "return document.getElementById(arguments[0]).parentElement.querySelector('.text-field-tape').innerText";
+const UNIT: &str =
+    "return document.getElementById(arguments[0]).parentElement.querySelector('.text-field-tape').innerText";
 
 async fn has_unit(shell: &Shell, id: &str, unit: &str) -> Outcome {
     let look = async || shell.ask::<String>(UNIT, &[json!(id)]).await;

@@ -140,7 +140,8 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         let left = along(back, Axis::Deep).0.min(0.0);
         drawing.dimensions.push(Dimension::new([left, mm(from)], [left, mm(to)], rows.at(0), to.minus(from)?));
     }
-    drawing.dimensions.push(Dimension::new([0.0, 0.0], [0.0, height], rows.at(1), cabinet.height));
+    let over_all = cabinet.height.plus(cabinet.base)?;
+    drawing.dimensions.push(Dimension::new([0.0, -base], [0.0, height], rows.at(1), over_all));
     Ok(drawing)
 }
 

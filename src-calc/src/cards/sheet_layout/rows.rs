@@ -52,9 +52,12 @@ const COLUMNS: &[(Column, &[&str])] = &[
     (Column::Name, &["name", "part", "description", "item", "what"]),
 ];
 
-/// The first line of a table, where it says what its columns are.
+/// The units that a heading may name, as in `Length (mm)`.
+const UNITS: [&str; 4] = ["mm", "cm", "in", "ft"];
+
+/// The first line of a table, where it says what its columns are, and in which unit.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Heading(Vec<Column>);
+pub(super) struct Heading(Vec<(Column, Option<&'static str>)>);
 
 impl Heading {
     /// A line in columns without any digit, by which at least length and width are known.
@@ -66,22 +69,33 @@ impl Heading {
         let column = |cell: &String| {
             let cell = cell.to_lowercase();
             let known = COLUMNS.iter().find(|(_, words)| words.iter().any(|word| cell.starts_with(word)));
-            known.map_or(Column::Other, |(column, _)| *column)
+            let mut words = cell.split(|letter: char| !letter.is_alphabetic()).skip(1);
+            let unit = words.find_map(|word| UNITS.into_iter().find(|unit| *unit == word));
+            (known.map_or(Column::Other, |(column, _)| *column), unit)
         };
-        let columns: Vec<Column> = cells.iter().map(column).collect();
-        let has = |wanted| columns.contains(&wanted);
+        let columns: Vec<(Column, Option<&str>)> = cells.iter().map(column).collect();
+        let has = |wanted| columns.iter().any(|(column, _)| *column == wanted);
         (has(Column::Length) && has(Column::Width)).then_some(Self(columns))
     }
 
     fn row(&self, cells: &[String]) -> Row {
         let of = |wanted| {
-            let at = self.0.iter().position(|column| *column == wanted);
+            let at = self.0.iter().position(|(column, _)| *column == wanted);
             at.and_then(|at| cells.get(at)).cloned().unwrap_or_default()
+        };
+        // A unit that is written with the number wins.
+        let size = |wanted| {
+            let cell = of(wanted);
+            let (_, unit) = self.0.iter().find(|(column, _)| *column == wanted).copied().unwrap_or((wanted, None));
+            match unit.filter(|_| cell.ends_with(char::is_numeric)) {
+                Some(unit) => format!("{cell} {unit}"),
+                None => cell,
+            }
         };
         Row {
             name: of(Column::Name),
-            length: of(Column::Length),
-            width: of(Column::Width),
+            length: size(Column::Length),
+            width: size(Column::Width),
             count: of(Column::Count),
             rest: vec![of(Column::Stock), of(Column::Grain)],
             by_commas: false,

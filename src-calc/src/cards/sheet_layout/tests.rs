@@ -92,6 +92,15 @@ fn a_heading_says_what_the_columns_are() {
     assert_eq!((answer.parts[0].line, answer.parts[1].line, answer.marks.len()), (2, 3, 0));
 }
 
+/// Whatever unit a bare number has elsewhere.
+#[test]
+fn a_heading_says_what_its_numbers_are_in() {
+    let list = ["Part,Length (mm),Width (in),Number", "Side,600,12,3", "Top,24 in,300 mm,1"];
+    let inputs = Inputs { parts: list.map(Reading::inches).to_vec(), ..Inputs::default() };
+    let said: Vec<String> = solved(&inputs).job.parts.iter().map(said).collect();
+    assert_eq!(said, ["Side: 600 mm × 304.8 mm × 3", "Top: 609.6 mm × 300 mm × 1"]);
+}
+
 #[test]
 fn what_cannot_be_told_is_asked() {
     for (typed, want) in [

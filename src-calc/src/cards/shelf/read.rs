@@ -29,7 +29,9 @@ pub(in crate::cards) fn between(
     why: &'static str,
 ) -> Result<f64, Problem> {
     let value = figure.value(kind)?;
-    if value < least {
+    if value < 0.0 && least <= 0.0 {
+        Err(Problem::BelowZero)
+    } else if value < least {
         Err(Problem::TooSmall { least: unit(least), why })
     } else if value > most {
         Err(Problem::TooLarge { most: unit(most), why })

@@ -20,7 +20,7 @@ use crate::widgets::reply::{Group, Line, Reply, Tone, Verdict};
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Clash, Fit, Fitted, Fitting, Inputs, handed, solve};
 use scantling::cards::back_panel;
-use scantling::cards::cup_hinge::Note;
+use scantling::cards::cup_hinge::{Mounting, Note};
 use scantling::cards::groove::Verdict as GrooveVerdict;
 use scantling::cards::hanging::Holds;
 use scantling::cards::joints::{Kind, Stays};
@@ -166,7 +166,14 @@ fn fits(answer: &Answer, show: Show) -> Group {
 
 fn fitting(what: Fitting, show: Show) -> AttrValue {
     match what {
-        Fitting::Hinge { plate } => say_with("cabinet-hinge", [("plate", show.on_drawing(plate).into())]),
+        Fitting::Hinge { mounting, plate } => {
+            let door = say(match mounting {
+                Mounting::Full => "cup-hinge-mounting-full",
+                Mounting::Half => "cup-hinge-mounting-half",
+                Mounting::Inset => "cup-hinge-mounting-inset",
+            });
+            say_with("cabinet-hinge", [("door", door.as_str().into()), ("plate", show.on_drawing(plate).into())])
+        }
         Fitting::ShelfPin => say("cabinet-pin"),
         Fitting::Joint(kind) => joint(kind),
         Fitting::WallFixing => say("cabinet-wall-fixing"),
