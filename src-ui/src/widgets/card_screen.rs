@@ -279,22 +279,24 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     html! {
         <section class="card" aria-labelledby={format!("{}-title", slug)} data-card={slug}>
             <h2 class="unseen" id={format!("{}-title", slug)}>{ &title }</h2>
-            <div class="card-top">
-                <div class="picture" data-stale={state.is_stale().to_string()}>
-                    <Settled ..settled.clone() />
+            <div class="card-asked">
+                <div class="card-top">
+                    <div class="picture" data-stale={state.is_stale().to_string()}>
+                        <Settled ..settled.clone() />
+                    </div>
+                    if let Some(reply) = &*reply {
+                        <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={acts.saw.clone()} />
+                    } else {
+                        <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
+                    }
+                    <Searching held={state.held.clone()} onbetter={acts.better.clone()} waits={over.is_some()} />
                 </div>
-                if let Some(reply) = &*reply {
-                    <Answer {slug} reply={reply.clone()} stale={state.is_stale()} ontap={acts.saw.clone()} />
-                } else {
-                    <p class="answer verdict" data-tone="mind">{ say("answer-none") }</p>
-                }
-                <Searching held={state.held.clone()} onbetter={acts.better.clone()} waits={over.is_some()} />
+                <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={acts.next_on_enter.clone()}
+                    onsubmit={|event: SubmitEvent| event.prevent_default()}>
+                    { at_large }
+                    if *painted { { state.held.fields(tools) } }
+                </form>
             </div>
-            <form class="fields" novalidate=true aria-label={say("fields-title")} onkeydown={acts.next_on_enter.clone()}
-                onsubmit={|event: SubmitEvent| event.prevent_default()}>
-                { at_large }
-                if *painted { { state.held.fields(tools) } }
-            </form>
             <div class="card-below">
                 <Actions title={title.clone()} text={acts.text.clone()} can_undo={state.can_undo()} onundo={acts.undo.clone()}
                     ondemo={acts.demo.clone()} onsaw={acts.saw.clone()} onhold={acts.hold.clone()} />
