@@ -156,7 +156,8 @@ fn measured(field: &str) -> AttrValue {
 
 fn fits(answer: &Answer, show: Show) -> Group {
     let line = |fit: &Fit| {
-        let room = Shown::joined([fit.least, fit.most].map(|room| show.length(room)), " – ");
+        // A tape has no marks for most of these.
+        let room = Shown::joined([fit.least, fit.most].map(|room| show.fine_mm(room.as_mm())), " – ");
         let again = fit.again.map(|field| say_with("cabinet-again", [("what", measured(field).as_str().into())]));
         let tone = if fit.fits { Tone::Plain } else { Tone::Over };
         Line::new(fitted(fit.what), Shown { cost: again, ..room }).toned(tone)
