@@ -24,6 +24,7 @@ mod outside;
 mod part;
 mod read;
 mod rows;
+mod sockets;
 mod templates;
 mod work;
 mod working;
@@ -44,6 +45,7 @@ pub use lists::{cut_list_csv, cut_list_text, edged};
 pub use outside::{Beside, Outside, OutsideShelf};
 pub use part::{Axis, Block, Hand, Part, Stock, What};
 pub use rows::Rows;
+pub use sockets::Socket;
 pub use templates::{Pattern, RowUse, Template, templates, without_template};
 pub use work::{Setup, Step};
 
@@ -126,6 +128,8 @@ pub struct Cabinet {
     pub shelves: Vec<Shelf>,
     /// The clothes rail.
     pub rail: Option<clothes_rail::Answer>,
+    /// Its sockets, left and right.
+    pub sockets: Vec<Socket>,
     /// What it weighs, empty, in kilograms. An estimate.
     pub weight_kg: f64,
     /// Whether the wall holds it.
@@ -199,6 +203,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         inside_width: frame.inside_width,
         inside_height: frame.inside_height,
         inside_depth: frame.shelf_front.minus(frame.inner)?,
+        sockets: sockets::sockets(&given, &frame, rail.as_ref(), &parts)?,
         bays: frame.bays.clone(),
         parts,
         rows,

@@ -60,6 +60,13 @@ pub enum Setup {
         /// How deep; none where it goes right through.
         deep: Option<Length>,
     },
+    /// A socket of the clothes rail, screwed on.
+    Socket {
+        /// Its middle, from the board's front edge.
+        from_front: Length,
+        /// From its lower end.
+        up: Length,
+    },
     /// Cups of hinges, drilled against a fence.
     Cups {
         /// From the door's edge to their middles.
@@ -231,6 +238,9 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), LengthError> {
         let setup = Setup::Cups { from_edge: door.answer.cup_centre, at: door.cups.clone(), cup, deep };
         steps.add(setup, door.on);
     }
+    for socket in &cabinet.sockets {
+        steps.add(Setup::Socket { from_front: socket.from_front, up: socket.up }, socket.on);
+    }
     if let Some(rail) = &cabinet.hooks {
         steps.add(Setup::HookRailHoles { from_front: rail.from_front, at: rail.screws.clone() }, rail.under);
         steps.add(Setup::Hooks { up: rail.up, at: rail.hooks.clone() }, rail.on);
@@ -309,6 +319,9 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
         if let Some(shelf) = &cabinet.outside {
             (&shelf.on_holder, &shelf.screws, shelf.screw).hash(hasher);
             (&shelf.brackets, &shelf.shelf_screws, shelf.shelf_screw).hash(hasher);
+        }
+        for socket in &cabinet.sockets {
+            (socket.up, socket.from_front).hash(hasher);
         }
         for join in &cabinet.joins {
             (&join.lines, &join.marks.marks, join.marks.line, join.front_gap).hash(hasher);

@@ -3,7 +3,7 @@
 
 use super::along;
 use crate::cabinet::part::{Axis, Block, Hand, Part, What};
-use crate::cabinet::{Beside, Cabinet, Door, Join};
+use crate::cabinet::{Beside, Cabinet, Door, Join, Socket};
 use crate::drawing::{Dimension, Drawing, Layer, Point, Shape};
 use crate::measure::{Length, LengthError};
 use serde::Serialize;
@@ -48,7 +48,8 @@ impl Face {
                     let from = cabinet.parts.get(*edge)?.place.from[0];
                     Some(if from < part.place.from[0] { Self::Left } else { Self::Right })
                 });
-                for face in rows.chain(joined) {
+                let sockets = cabinet.sockets.iter().filter(|socket| socket.on == on).map(|socket| side(socket.face));
+                for face in rows.chain(joined).chain(sockets) {
                     if !faces.contains(&face) {
                         faces.push(face);
                     }
@@ -134,6 +135,16 @@ fn rows(cabinet: &Cabinet, on: usize, face: Face, map: &Map, drawing: &mut Drawi
                 drawing.shapes.push(Shape::Circle { layer: Layer::Hole, centre: map.point(place), radius });
             }
         }
+    }
+}
+
+/// The middle of a socket of the clothes rail.
+fn sockets(cabinet: &Cabinet, (on, part): (usize, &Part), face: Face, map: &Map, drawing: &mut Drawing) {
+    let looks = |socket: &&Socket| (socket.face == Hand::Right) == (face == Face::Right);
+    for socket in cabinet.sockets.iter().filter(|socket| socket.on == on).filter(looks) {
+        let y = cabinet.depth.as_mm() - socket.from_front.as_mm();
+        let centre = map.point([0.0, y, part.place.from[2].as_mm() + socket.up.as_mm()]);
+        drawing.shapes.push(Shape::Circle { layer: Layer::Mark, centre, radius: SCREW_HOLE_MM / 2.0 });
     }
 }
 
@@ -278,6 +289,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
         drawing.shapes.push(Shape::rect(Layer::Groove, map.length(groove.from), map.length(groove.to)));
     }
     rows(cabinet, on, face, &map, &mut drawing);
+    sockets(cabinet, (on, part), face, &map, &mut drawing);
     if let (What::Door { hinged, .. }, Some(door)) = (part.what, cabinet.doors.iter().find(|door| door.on == on)) {
         cups(door, &map, &mut drawing, hinged);
         handle_screws(door, &map, &mut drawing, hinged);

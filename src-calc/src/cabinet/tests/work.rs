@@ -1,6 +1,7 @@
 //! The order of work by hand: where joints and holes are on the parts that are set up.
 
 use super::*;
+use crate::drawing::{Layer, Shape};
 
 /// The marks of every step in which a face of this part is set up for joints, with the line that they are on.
 fn on_faces(cabinet: &Cabinet, what: What) -> Vec<(Vec<Length>, Length)> {
@@ -119,5 +120,42 @@ fn what_stands_may_tip_and_what_is_heavy_is_lifted_by_two() -> Checked {
     let wide = Inputs { width: Reading::mm("1800"), bays: "3".into(), ..standing };
     let cabinet = solved(&wide)?;
     assert!(cabinet.weight_kg > 23.0 && cabinet.cautions.contains(&Caution::HeavyLift), "{}", cabinet.weight_kg);
+    Ok(())
+}
+
+/// The rail's card says 72.5 below the top and, from the back, half of the 600 that hangers take: 1170 − 14.6 − 72.5 up on
+/// the side, 14.6 less on the upright, which stands on the bottom; 650 − 21.1 − 300 from the front.
+#[test]
+fn sockets_are_level_on_both_boards() -> Checked {
+    let inputs = Inputs { bays: "2".into(), rail_bay: "1".into(), depth: Reading::mm("650"), ..Inputs::default() };
+    let cabinet = solved(&inputs)?;
+    let rail = cabinet.rail.as_ref().ok_or("no rail")?;
+    assert_eq!((rail.room.middle_down, rail.room.from_back), (mm("72.5")?, mm("300")?));
+    let at = |what: What| cabinet.parts.iter().position(|part| part.what == what).ok_or(format!("no {what:?}"));
+    let (side, upright) = (at(What::Side(Hand::Left))?, at(What::Upright { after: 1 })?);
+    let from_front = mm("650 - 21.1 - 300")?;
+    let wanted = [
+        Socket { on: side, face: Hand::Right, up: mm("1170 - 14.6 - 72.5")?, from_front },
+        Socket { on: upright, face: Hand::Left, up: mm("1170 - 14.6 - 72.5 - 14.6")?, from_front },
+    ];
+    assert_eq!(cabinet.sockets, wanted);
+    for socket in wanted {
+        let setup = Setup::Socket { from_front: socket.from_front, up: socket.up };
+        let step = cabinet.work.iter().find(|step| step.setup == setup).ok_or("no step")?;
+        assert_eq!(step.parts, [socket.on]);
+        let face = if socket.face == Hand::Right { Face::Right } else { Face::Left };
+        let view = View::Part { on: socket.on, face };
+        let drawn = drawings(&cabinet)?.into_iter().find(|drawn| drawn.view == view).ok_or("not drawn")?;
+        // Both are drawn from their lower end; a right face has its front edge at the top, a left one at the bottom.
+        let front = |y: f64| if face == Face::Right { 650.0 - y } else { y };
+        let is_there = drawn.drawing.shapes.iter().any(|shape| match shape {
+            Shape::Circle { layer: Layer::Mark, centre: [x, y], .. } => {
+                (x - socket.up.as_mm()).abs() < 1e-6 && (front(*y) - from_front.as_mm()).abs() < 1e-6
+            }
+            _ => false,
+        });
+        assert!(is_there, "{view:?}: {:?}", drawn.drawing.shapes);
+    }
+    assert!(solved(&Inputs::default())?.sockets.is_empty());
     Ok(())
 }

@@ -74,6 +74,9 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             ];
             say_with("cabinet-do-row", values)
         }
+        Setup::Socket { from_front, up } => {
+            say_with("cabinet-do-socket", [("front", at(*from_front).into()), ("up", at(*up).into())])
+        }
         Setup::Cups { from_edge, at: cups, cup, deep } => {
             let values = [
                 ("cup", show.typed(*cup).into()),
