@@ -1,5 +1,5 @@
 //! Keeps what has the focus in sight: picture and answer stick to the top of the screen, the pad or the foot to its
-//! bottom, and a browser that scrolls a field into view does not count them.
+//! bottom, and a browser that scrolls a field into view does not count them. Beside the picture fields scroll by themselves.
 
 use crate::browser::{AfterPaint, Later, Listener, focused};
 use std::cell::Cell;
@@ -9,6 +9,9 @@ use yew::prelude::*;
 /// What sticks to the top, and what to the bottom.
 const TOP: &str = ".card-top";
 const BOTTOM: &str = ".frame > .foot, .frame > .number-pad";
+
+/// What scrolls by itself on a wide screen.
+const FIELDS: &str = ".fields";
 
 /// Between the field and what sticks, in pixels.
 const AIR: f64 = 8.0;
@@ -47,17 +50,23 @@ fn bring_into_sight() -> Option<()> {
         let in_its_way = place.left() < field.right() && field.left() < place.right() && !edge.contains(Some(&element));
         in_its_way.then_some(place)
     };
-    let from = if element.closest(".card").ok().flatten().is_some() {
+    let fields =
+        element.closest(FIELDS).ok().flatten().filter(|fields| fields.scroll_height() > fields.client_height());
+    let own = fields.as_ref().map(|fields| fields.get_bounding_client_rect());
+    let from = if let Some(own) = &own {
+        own.top().max(0.0)
+    } else if element.closest(".card").ok().flatten().is_some() {
         over(TOP).map_or(0.0, |place: DomRect| place.bottom().max(0.0))
     } else {
         0.0
     };
     let to = over(BOTTOM).map(|place| place.top()).or_else(|| window.inner_height().ok()?.as_f64())?;
+    let to = own.map_or(to, |own| own.bottom().min(to));
     let (above, below) = (field.top() - AIR - from, field.bottom() + AIR - to);
-    if below > 0.0 {
-        window.scroll_by_with_x_and_y(0.0, below);
-    } else if above < 0.0 {
-        window.scroll_by_with_x_and_y(0.0, above);
+    let by = if below > 0.0 { below } else { above.min(0.0) };
+    match fields {
+        Some(fields) => fields.scroll_by_with_x_and_y(0.0, by),
+        None => window.scroll_by_with_x_and_y(0.0, by),
     }
     Some(())
 }

@@ -78,7 +78,8 @@ const INTO_SIGHT: &str = "
         });
     };
     for (const share of [0.5, 0.6, 0.7, 0.8, 0.9, 0.4, 0.3, 0.2, 0.1]) {
-        const holder = element.closest('dialog') ?? window;
+        const fields = element.closest('.fields');
+        const holder = element.closest('dialog') ?? (fields?.scrollHeight > fields?.clientHeight ? fields : window);
         holder.scrollBy({ top: middle()[1] - share * innerHeight, behavior: 'instant' });
         if (free()) break;
     }";

@@ -14,7 +14,7 @@
 use libfuzzer_sys::fuzz_target;
 use scantling::measure::{Angle, Figure, FigureKind, Quantity, Reading, Style, Unit};
 
-const KINDS: [FigureKind; 8] = [
+const KINDS: &[FigureKind] = &[
     FigureKind::Mass,
     FigureKind::MassPerLength,
     FigureKind::Stress,
@@ -24,6 +24,7 @@ const KINDS: [FigureKind; 8] = [
     FigureKind::Temperature,
     FigureKind::Number,
     FigureKind::Count,
+    FigureKind::PricePerMetre,
 ];
 
 fuzz_target!(|typed: &str| {
@@ -50,7 +51,7 @@ fuzz_target!(|typed: &str| {
         Err(error) => assert!(error.at() <= characters, "{error:?}"),
     }
     for kind in KINDS {
-        match Figure::new(typed).value(kind) {
+        match Figure::new(typed).value(*kind) {
             Ok(value) => assert!(value.is_finite()),
             Err(error) => assert!(error.at() <= characters, "{error:?}"),
         }

@@ -164,12 +164,12 @@ impl<'a> Built<'a> {
             let half = length.times(1, 2)?;
             Ok::<_, LengthError>((middle.minus(half)?, middle.plus(half)?))
         };
-        let behind = |thick: Length| Ok::<_, LengthError>((wall, wall.plus(thick)?));
         let at = |height: Length| {
             let from = height.minus(bottom)?;
             Ok::<_, LengthError>((from, from.plus(cleat.wide)?))
         };
-        // The cabinet's strip lies on the back.
+        let on_wall = (wall, wall.plus(cleat.thickness)?);
+        // The cabinet's strip lies on the back, and the spacer is packed out to it.
         let on_back = (wall.plus(cleat.spacer_thickness)?.minus(cleat.thickness)?, wall.plus(cleat.spacer_thickness)?);
         let hook = self.frame.height.minus(self.frame.board)?.minus(cleat.wide)?;
         let places = [
@@ -177,14 +177,8 @@ impl<'a> Built<'a> {
                 What::CabinetStrip,
                 Block::new(across(cleat.cabinet_strip_length)?, on_back, (hook, hook.plus(cleat.wide)?)),
             ),
-            (
-                What::WallStrip,
-                Block::new(across(cleat.wall_strip_length)?, behind(cleat.thickness)?, at(cleat.wall_strip_at)?),
-            ),
-            (
-                What::Spacer,
-                Block::new(across(cleat.wall_strip_length)?, behind(cleat.spacer_thickness)?, at(cleat.spacer_at)?),
-            ),
+            (What::WallStrip, Block::new(across(cleat.wall_strip_length)?, on_wall, at(cleat.wall_strip_at)?)),
+            (What::Spacer, Block::new(across(cleat.wall_strip_length)?, on_back, at(cleat.spacer_at)?)),
         ];
         let section = &cleat.section;
         let shifted = |quad: [[f64; 2]; 4]| quad.map(|[x, y]| [x + wall.as_mm(), y - bottom.as_mm()]);

@@ -1,14 +1,13 @@
-//! What the cabinet has to stand: its shelves, its rail, the wall; and what gets into each other's way.
+//! What the cabinet weighs, what its shelves have to stand, and what gets into each other's way.
 
 use super::ask::{Asked, answered, reading};
 use super::doors::Door;
 use super::frame::Frame;
-use super::hooks::Row;
-use super::inputs::{Back, Doors, Inputs, Lie, SizeFrom, Stands};
+use super::inputs::{Inputs, SizeFrom};
 use super::part::{Axis, Hand, Part, Stock, What};
 use super::read::Given;
 use super::rows::{Rows, Tight, meets_plate};
-use crate::cards::{clothes_rail, hanging, shelf};
+use crate::cards::{clothes_rail, shelf};
 use crate::measure::{Figure, FigureKind, Length, LengthError};
 use crate::problem::Problems;
 use crate::stock::materials::Choice;
@@ -52,6 +51,18 @@ pub enum Clash {
         bay: u32,
         /// So much is missing.
         missing: Length,
+    },
+    /// What hangs on the rail reaches the board below it, or the rail itself does.
+    RailTooLow {
+        /// In which bay.
+        bay: u32,
+        /// So much is missing.
+        missing: Length,
+    },
+    /// A part is larger than a whole sheet.
+    LargerThanSheet {
+        /// The part's place in the list of parts.
+        part: usize,
     },
     /// A door strikes what is beside it when it opens.
     DoorStrikes {
@@ -114,6 +125,11 @@ pub(super) fn clashes(
         && rail.room.depth_spare.is_negative()
     {
         clashes.push(Clash::RailInDoorsWay { bay, missing: rail.room.depth_spare.negated() });
+    }
+    if let (Some(bay), Some(rail)) = (given.rail_bay, rail)
+        && rail.room.height_spare.is_negative()
+    {
+        clashes.push(Clash::RailTooLow { bay, missing: rail.room.height_spare.negated() });
     }
     for door in doors {
         if let crate::cards::cup_hinge::Opens::Strikes(missing) = door.answer.room.opens {
@@ -184,31 +200,7 @@ pub(super) fn shelves(inputs: &Inputs, parts: &[Part], asked_first: &mut Asked) 
     Ok(shelves.into_iter().map(|(_, shelf)| shelf).collect())
 }
 
-/// The rail of the bay that has one.
-pub(super) fn rail(
-    inputs: &Inputs,
-    given: &Given,
-    frame: &Frame,
-    asked_first: &mut Asked,
-) -> Result<Option<clothes_rail::Answer>, Problems> {
-    let bay = given.rail_bay.and_then(|bay| usize::try_from(bay).ok()?.checked_sub(1));
-    let Some(x) = bay.and_then(|bay| frame.bays.get(bay)) else { return Ok(None) };
-    let opening = frame.opening()?;
-    let inset = inputs.has_doors() && inputs.lie == Lie::Inset;
-    let front = if inset { frame.depth.minus(given.door.nominal())? } else { frame.depth };
-    let asked = clothes_rail::Inputs {
-        span: reading(x.1.minus(x.0)?),
-        inside_depth: reading(front.minus(frame.inner)?),
-        inside_height: reading(opening.1.minus(opening.0)?),
-        ..clothes_rail::Inputs::default()
-    };
-    let names = [("span", "width"), ("inside_depth", "depth"), ("inside_height", "height")];
-    let answer = answered(clothes_rail::solve(&asked), &names)?;
-    asked_first.clothes_rail = Some(asked);
-    Ok(Some(answer))
-}
-
-/// What a part weighs, in kilograms; nothing for edging, which is as good as nothing.
+/// What a part weighs, in kilograms; nothing for edging, which is as good as nothing, and for the rail, whose card knows.
 fn kg(inputs: &Inputs, part: &Part) -> Result<f64, Problems> {
     let board = match part.stock {
         Stock::Carcass => &inputs.carcass,
@@ -220,7 +212,7 @@ fn kg(inputs: &Inputs, part: &Part) -> Result<f64, Problems> {
             let density = density(inputs, inputs.handle.material, part.thickness)?;
             return Ok(density * volume_m3(part));
         }
-        Stock::Edging => return Ok(0.0),
+        Stock::Rail | Stock::Edging => return Ok(0.0),
     };
     let density = density(inputs, board.material, part.thickness)?;
     Ok(density * volume_m3(part))
@@ -251,88 +243,4 @@ pub(super) fn weight_kg(inputs: &Inputs, parts: &[Part]) -> Result<f64, Problems
 /// As somebody would type it: to ten grams, which no estimate of a weight is better than.
 pub(super) fn kilograms(kg: f64) -> Figure {
     Figure::new(format!("{:.2}", kg.max(0.01)))
-}
-
-/// Whether the wall holds it; none for what stands on the floor.
-pub(super) fn hang(
-    inputs: &Inputs,
-    given: &Given,
-    frame: &Frame,
-    (weight_kg, asked_first): (f64, &mut Asked),
-) -> Result<Option<hanging::Answer>, Problems> {
-    let (cleat, rail) = match (&frame.cleat, inputs.stands) {
-        (Some(cleat), _) => (Some(cleat), false),
-        (None, Stands::Rail) => (None, true),
-        (None, _) => return Ok(None),
-    };
-    let planted = if inputs.back == Back::Planted { given.back.nominal() } else { Length::ZERO };
-    let levels = given.fixed_shelves.saturating_add(given.loose_shelves).min(7);
-    let half = given.strip_height.times(1, 2)?;
-    let asked = hanging::Inputs {
-        weight: hanging::Weight::Known,
-        // What hangs on hooks hangs on the wall all the same.
-        known_weight: kilograms(weight_kg + given.hooks.as_ref().map_or(0.0, Row::load_kg)),
-        width: reading(frame.width),
-        height: reading(frame.height),
-        depth: reading(frame.depth.plus(planted)?),
-        thickness: reading(frame.board),
-        material: inputs.carcass.material,
-        back_thickness: reading(given.back.nominal()),
-        back_material: inputs.back_board.material,
-        shelves: levels.to_string().as_str().into(),
-        doors: match inputs.doors {
-            Doors::None => hanging::Doors::None,
-            Doors::Left | Doors::Right => hanging::Doors::One,
-            Doors::Pair => hanging::Doors::Two,
-        },
-        door_thickness: reading(given.door.nominal()),
-        door_material: inputs.door.material,
-        own_density: inputs.own_density.clone(),
-        per_metre: inputs.load.clone(),
-        ceiling: inputs.ceiling.clone(),
-        hung: if rail { hanging::Hung::Rail } else { hanging::Hung::Cleat },
-        bevel: inputs.bevel.clone(),
-        bevel_down: match cleat {
-            Some(cleat) => reading(frame.board.plus(cleat.wide)?),
-            None => reading(frame.board.plus(half)?),
-        },
-        stands_off: reading(cleat.map_or(Length::ZERO, |cleat| cleat.stands_off)),
-        strip: reading(given.strip.nominal()),
-        strip_height: reading(given.strip_height),
-        fixings_up: match cleat {
-            Some(cleat) => reading(cleat.screws_at.minus(cleat.wall_strip_at)?),
-            None => reading(half),
-        },
-        strip_length: match cleat {
-            Some(cleat) => reading(cleat.wall_strip_length),
-            None => reading(frame.inside_width.nominal()),
-        },
-        count: inputs.screws.clone(),
-        stud_pitch: inputs.stud_pitch.clone(),
-        stud: inputs.stud,
-        screw: inputs.screw,
-        screw_length: inputs.screw_length.clone(),
-        ..hanging::Inputs::default()
-    };
-    let names = [
-        ("known_weight", "own_density"),
-        ("width", "width"),
-        ("height", "height"),
-        ("depth", "depth"),
-        ("per_metre", "load"),
-        ("ceiling", "ceiling"),
-        ("bevel", "bevel"),
-        ("strip", "strip.thickness"),
-        ("strip_height", "strip_height"),
-        ("strip_length", "width"),
-        ("first_at", "width"),
-        ("count", "screws"),
-        ("stud_pitch", "stud_pitch"),
-        ("screw_length", "screw_length"),
-        ("door_thickness", "door.thickness"),
-        ("own_density", "own_density"),
-    ];
-    let answer = answered(hanging::solve(&asked), &names)?;
-    asked_first.hanging = Some(asked);
-    Ok(Some(answer))
 }

@@ -133,7 +133,7 @@ impl Priced {
             Self::Board(Stock::Door) => "door.price",
             Self::Board(Stock::Back) => "back_board.price",
             Self::Board(Stock::Strip) => "strip.price",
-            Self::Board(Stock::Carcass | Stock::Handle | Stock::Edging) => "carcass.price",
+            Self::Board(Stock::Carcass | Stock::Handle | Stock::Rail | Stock::Edging) => "carcass.price",
             Self::Edging => "prices.edging",
             Self::Hinge => "prices.hinge",
             Self::ShelfPin => "prices.shelf_pin",
@@ -195,7 +195,7 @@ impl Inputs {
             Stock::Door => self.has_doors(),
             Stock::Strip => self.stands.is_hung(),
             Stock::Carcass | Stock::Back => true,
-            Stock::Handle | Stock::Edging => false,
+            Stock::Handle | Stock::Rail | Stock::Edging => false,
         }
     }
 

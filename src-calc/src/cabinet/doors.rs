@@ -67,7 +67,8 @@ const NAMES: &[(&str, &str)] = &[
     ("opening_height", "height"),
     ("end_distance", "height"),
     ("door_thickness", "door.thickness"),
-    ("cup_depth", "door.thickness"),
+    ("cup_diameter", "holes.cup"),
+    ("cup_depth", "holes.cup_depth"),
     ("door_weight", "own_density"),
 ];
 
@@ -103,6 +104,8 @@ impl Opening {
             door_thickness: reading(given.door.nominal()),
             material: inputs.door.material,
             datum: reading(Length::ZERO),
+            cup_diameter: inputs.holes.cup.clone(),
+            cup_depth: inputs.holes.cup_depth.clone(),
             ..cup_hinge::Inputs::default()
         })
     }

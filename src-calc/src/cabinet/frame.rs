@@ -65,6 +65,12 @@ impl Frame {
         Ok((self.board, self.height.minus(self.board)?))
     }
 
+    /// From where to where the bay with the clothes rail goes, if one has it.
+    pub(super) fn rail_bay(&self, given: &Given) -> Option<Stretch> {
+        let at = usize::try_from(given.rail_bay?).ok()?.checked_sub(1)?;
+        self.bays.get(at).copied()
+    }
+
     /// Up to where a bay is free: to the top, or to the rail under it that the cabinet hangs by.
     pub(super) fn free_to(&self, inputs: &Inputs, given: &Given) -> Result<Length, LengthError> {
         let (_, under_top) = self.opening()?;
@@ -283,7 +289,7 @@ fn depth(
         }
         SizeFrom::Inside => {
             let doors = if inset { given.door.nominal() } else { Length::ZERO };
-            typed.plus(rear.inner)?.plus(doors)
+            typed.plus(rear.inner)?.plus(doors)?.plus(given.shelf_back)
         }
     }
 }

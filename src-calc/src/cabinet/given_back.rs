@@ -27,18 +27,57 @@ const SHARED: &[(&str, &[(&str, &str)])] = &[
             ("/kerf", "/kerf"),
         ],
     ),
-    ("hole-rows", &[("/thickness", "/carcass/thickness"), ("/door_thickness", "/door/thickness")]),
+    (
+        "hole-rows",
+        &[
+            ("/thickness", "/carcass/thickness"),
+            ("/door_thickness", "/door/thickness"),
+            ("/hole", "/holes/pin"),
+            ("/hole_depth", "/holes/pin_depth"),
+        ],
+    ),
     (
         "cup-hinge",
         &[
             ("/reveal", "/reveal"),
             ("/gap", "/gap"),
             ("/cup_edge", "/cup_edge"),
+            ("/cup_diameter", "/holes/cup"),
+            ("/cup_depth", "/holes/cup_depth"),
             ("/door_thickness", "/door/thickness"),
             ("/material", "/door/material"),
         ],
     ),
-    ("joints", &[("/kind", "/joint")]),
+    (
+        "joints",
+        &[
+            ("/kind", "/joint"),
+            ("/dowel_diameter", "/joint_sizes/dowel_diameter"),
+            ("/dowel_length", "/joint_sizes/dowel_length"),
+            ("/tenon_thickness", "/joint_sizes/tenon_thickness"),
+            ("/tenon_width", "/joint_sizes/tenon_width"),
+            ("/tenon_length", "/joint_sizes/tenon_length"),
+            ("/biscuit", "/joint_sizes/biscuit"),
+            ("/screw_length", "/joint_sizes/screw_length"),
+            ("/core", "/joint_sizes/core"),
+            ("/shank", "/joint_sizes/shank"),
+            ("/spacing", "/joint_sizes/spacing"),
+        ],
+    ),
+    (
+        "clothes-rail",
+        &[
+            ("/shape", "/rail/shape"),
+            ("/diameter", "/rail/diameter"),
+            ("/height", "/rail/height"),
+            ("/width", "/rail/width"),
+            ("/wall", "/rail/wall"),
+            ("/material", "/rail/material"),
+            ("/wood", "/rail/wood"),
+            ("/garments", "/rail/garments"),
+            ("/hanger", "/rail/hanger"),
+        ],
+    ),
     (
         "wall-cleat",
         &[
@@ -101,6 +140,7 @@ pub fn given_back(slug: &str, handed: &Value, now: &Value, inputs: &Inputs) -> O
 mod tests {
     use super::super::{handed, solve};
     use super::*;
+    use crate::measure::Reading;
     use serde_json::json;
 
     /// What each card is handed by a cabinet.
@@ -115,6 +155,12 @@ mod tests {
             "dowel" => json!("biscuit"),
             "spruce_pine_fir" => json!("hem_fir"),
             "no10" => json!("no12"),
+            "no20" => json!("no0"),
+            "round_tube" => json!("oval_tube"),
+            "steel" => json!("brass"),
+            "ash_european" => json!("beech_european"),
+            "coats" => json!("shirts"),
+            "" => json!("40"),
             number => {
                 let number: f64 = number.split([' ', '±']).next().unwrap().parse().unwrap();
                 json!((number + 0.25).to_string())
@@ -125,7 +171,14 @@ mod tests {
     /// Every shared input arrives in the cabinet, and the card is handed it again.
     #[test]
     fn what_is_given_back_is_handed_over_again() {
-        let inputs = Inputs::default();
+        // Deep and high enough for coats, in a bay of their own.
+        let inputs = Inputs {
+            depth: Reading::mm("650"),
+            height: Reading::mm("1700"),
+            bays: "2".into(),
+            rail_bay: "2".into(),
+            ..Inputs::default()
+        };
         let before = all_handed(&inputs);
         let mut seen = 0;
         for (slug, shared) in SHARED {

@@ -1,8 +1,8 @@
 //! What is cut and what is bought: the cut list, the fittings, and the cut list as sheet layout takes it.
 
-use super::Cabinet;
 use super::inputs::{Board, Edging, Inputs, Stands};
 use super::part::{Part, Stock, What};
+use super::{Cabinet, Clash};
 use crate::cards::cup_hinge::Mounting;
 use crate::cards::joints::Kind;
 use crate::cards::sheet_layout;
@@ -138,10 +138,10 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
     if let Some(hang) = &cabinet.hang {
         add(Fitting::WallFixing, usize::try_from(hang.count).unwrap_or(usize::MAX));
     }
-    if let Some(rail) = &cabinet.rail {
-        add(Fitting::Rail { length: rail.span }, 1);
-        add(Fitting::RailSocket, 2);
+    for rail in cabinet.parts.iter().filter(|part| part.what == What::Rail) {
+        add(Fitting::Rail { length: rail.length }, 1);
     }
+    add(Fitting::RailSocket, cabinet.sockets.len());
     if inputs.stands == Stands::Legs {
         // One at every corner, and two under every upright. Common practice.
         let uprights = cabinet.parts.iter().filter(|part| matches!(part.what, What::Upright { .. })).count();
@@ -159,7 +159,7 @@ impl Inputs {
             Stock::Back => Some(&self.back_board),
             Stock::Door => Some(&self.door),
             Stock::Strip => Some(&self.strip),
-            Stock::Handle | Stock::Edging => None,
+            Stock::Handle | Stock::Rail | Stock::Edging => None,
         }
     }
 }
@@ -195,6 +195,21 @@ fn wanted(cabinet: &Cabinet) -> Vec<Wanted> {
         count: 1,
     });
     plain.chain(pair).collect()
+}
+
+/// What is larger than a whole sheet, which loses its edges as the sheet layout card trims them: with the grain no part is
+/// turned.
+pub(super) fn larger_than_sheet(inputs: &Inputs, cabinet: &Cabinet) -> Result<Vec<Clash>, LengthError> {
+    let [Ok(long), Ok(wide), Ok(trim)] =
+        [&inputs.sheet_length, &inputs.sheet_width, &sheet_layout::Inputs::default().trim].map(Reading::length)
+    else {
+        return Ok(Vec::new());
+    };
+    let both = trim.times(2, 1)?;
+    let (long, wide) = (long.minus(both)?, wide.minus(both)?);
+    let large = |line: &&Line| SHEETS.contains(&line.stock) && (line.length > long || line.width > wide);
+    let parts = cabinet.cut_list.iter().filter(large).filter_map(|line| line.parts.first());
+    Ok(parts.map(|part| Clash::LargerThanSheet { part: *part }).collect())
 }
 
 /// The cut list for the sheet layout card: parts of the same material and thickness come from the same sheets.

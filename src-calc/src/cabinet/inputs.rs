@@ -4,6 +4,8 @@ use super::costs::Prices;
 use super::handles::Handle;
 use super::hooks::Hooks;
 use super::outside::Outside;
+use super::rail::Rail;
+use super::sizes::{Holes, JointSizes};
 use crate::cards::joints::Kind as Joint;
 use crate::measure::{AngleReading, Figure, Reading};
 use crate::stock::fixings::{Screw, Stud};
@@ -19,7 +21,7 @@ pub enum SizeFrom {
     Outside,
     /// The room on the wall, doors included.
     Opening,
-    /// What has to go in: clear width and height, and the depth in front of the back.
+    /// What has to go in: clear width and height, and the depth of a shelf in front of the back.
     Inside,
 }
 
@@ -193,6 +195,8 @@ pub struct Inputs {
     pub corners: Corners,
     /// What joins the carcass.
     pub joint: Joint,
+    /// The sizes of what joins it.
+    pub joint_sizes: JointSizes,
     /// How the back is held.
     pub back: Back,
     /// Depth of its grooves or rabbets.
@@ -237,6 +241,8 @@ pub struct Inputs {
     pub least_gap: Reading,
     /// The bay that has a clothes rail and no shelves, from the left; blank for none.
     pub rail_bay: Figure,
+    /// That rail.
+    pub rail: Rail,
     /// What stands in it, kg for each metre of shelf.
     pub load: Figure,
     /// How many doors close each bay.
@@ -255,6 +261,8 @@ pub struct Inputs {
     pub inset_arm: Reading,
     /// From the door's edge to the edge of the cup.
     pub cup_edge: Reading,
+    /// Bits for pins and cups.
+    pub holes: Holes,
     /// What doors are opened by.
     pub handle: Handle,
     /// What hangs below it.
@@ -303,6 +311,7 @@ impl Default for Inputs {
             own_density: "650".into(),
             corners: Corners::Between,
             joint: Joint::Dowel,
+            joint_sizes: JointSizes::default(),
             back: Back::Groove,
             groove_depth: Reading::mm("6"),
             groove_fit: Reading::mm("0.3"),
@@ -325,6 +334,7 @@ impl Default for Inputs {
             shelf_back: Reading::mm("2"),
             least_gap: Reading::mm("100"),
             rail_bay: Figure::default(),
+            rail: Rail::default(),
             load: "9".into(),
             doors: Doors::Pair,
             lie: Lie::Full,
@@ -334,6 +344,7 @@ impl Default for Inputs {
             half_arm: Reading::mm("4"),
             inset_arm: Reading::mm("-5"),
             cup_edge: Reading::mm("4"),
+            holes: Holes::default(),
             handle: Handle::default(),
             hooks: Hooks::default(),
             outside: Outside::default(),

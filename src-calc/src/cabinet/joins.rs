@@ -24,7 +24,15 @@ pub struct Join {
 const NAMES: &[(&str, &str)] = &[
     ("edge_thickness", "carcass.thickness"),
     ("face_thickness", "carcass.thickness"),
-    ("dowel_length", "carcass.thickness"),
+    ("dowel_diameter", "joint_sizes.dowel_diameter"),
+    ("dowel_length", "joint_sizes.dowel_length"),
+    ("tenon_thickness", "joint_sizes.tenon_thickness"),
+    ("tenon_width", "joint_sizes.tenon_width"),
+    ("tenon_length", "joint_sizes.tenon_length"),
+    ("screw_length", "joint_sizes.screw_length"),
+    ("core", "joint_sizes.core"),
+    ("shank", "joint_sizes.shank"),
+    ("spacing", "joint_sizes.spacing"),
     ("length", "depth"),
     ("end_distance", "depth"),
 ];
@@ -79,12 +87,11 @@ fn join(
     let (near, far) = part.place.along(face.grain);
     let from_end = near.minus(datum)?.min(end.minus(far)?);
     let asked = joints::Inputs {
-        kind: inputs.joint,
         length: reading(part_front.minus(rear)?),
         edge_thickness: reading(part.thickness),
         face_thickness: reading(face.thickness),
         from_end: reading(from_end),
-        ..joints::Inputs::default()
+        ..inputs.joint_sizes.asked(inputs.joint)
     };
     let front_gap = face_front.minus(part_front)?;
     let line = middle(near, far)?.minus(datum)?;

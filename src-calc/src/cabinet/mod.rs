@@ -22,10 +22,12 @@ mod joins;
 mod lists;
 mod outside;
 mod part;
+mod rail;
 mod read;
 mod rows;
-mod sockets;
+mod sizes;
 mod templates;
+mod wall;
 mod work;
 mod working;
 
@@ -44,8 +46,9 @@ pub use joins::Join;
 pub use lists::{cut_list_csv, cut_list_text, edged};
 pub use outside::{Beside, Outside, OutsideShelf};
 pub use part::{Axis, Block, Hand, Part, Stock, What};
+pub use rail::{Rail, Socket};
 pub use rows::Rows;
-pub use sockets::Socket;
+pub use sizes::{Holes, JointSizes};
 pub use templates::{Pattern, RowUse, Template, templates, without_template};
 pub use work::{Setup, Step};
 
@@ -168,7 +171,8 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, (&mut built, &mut asked))?;
     let mut parts = built.parts;
     let joins = joins::joins(inputs, given.bays, &parts, &mut asked)?;
-    let rail = checks::rail(inputs, &given, &frame, &mut asked)?;
+    let rail = rail::rail(inputs, &given, &frame, &mut asked)?;
+    rail::hung(&given, &frame, rail.as_ref(), &mut parts)?;
     let mut clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
     let doors = hung(inputs, &given, &rows, doors, &mut parts)?;
     if let Some(strip) = &given.handle {
@@ -185,13 +189,13 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     };
     clashes.extend(outside::clashes(&site, &parts, outside.as_ref())?);
     clashes.extend(checks::past_room(inputs, &given, &frame, &parts)?);
-    let weight_kg = checks::weight_kg(inputs, &parts)?;
+    let weight_kg = checks::weight_kg(inputs, &parts)? + rail.as_ref().map_or(0.0, |rail| rail.own_weight_kg);
     // What stands on the shelf outside hangs on the wall all the same.
     let outside_kg = outside.as_ref().map_or(0.0, |shelf| shelf.load_kg);
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
         shelves: checks::shelves(inputs, &parts, &mut asked)?,
-        hang: checks::hang(inputs, &given, &frame, (weight_kg + outside_kg, &mut asked))?,
+        hang: wall::hang(inputs, &given, &frame, (weight_kg + outside_kg, rail.as_ref(), &mut asked))?,
         fits: fits::fits(inputs, &given, &frame, loose)?,
         cut_list: goods::cut_list(&parts),
         edging: goods::edging(inputs, &parts)?,
@@ -203,7 +207,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         inside_width: frame.inside_width,
         inside_height: frame.inside_height,
         inside_depth: frame.shelf_front.minus(frame.inner)?,
-        sockets: sockets::sockets(&given, &frame, rail.as_ref(), &parts)?,
+        sockets: rail::sockets(&given, &frame, rail.as_ref(), &parts)?,
         bays: frame.bays.clone(),
         parts,
         rows,
@@ -224,6 +228,8 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         working: Working::default(),
         cautions: Vec::new(),
     };
+    let large = goods::larger_than_sheet(inputs, &cabinet)?;
+    cabinet.clashes.extend(large);
     cabinet.fittings = goods::fittings(inputs, &cabinet);
     cabinet.work = work::steps(&cabinet)?;
     cabinet.work_mark = work::work_mark(&cabinet);

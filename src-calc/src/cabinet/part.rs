@@ -130,6 +130,8 @@ pub enum What {
         /// Which, from the left.
         number: u32,
     },
+    /// The clothes rail, bought by length.
+    Rail,
     /// Solid wood or band on an edge of another part.
     Edging {
         /// That part's place in the list.
@@ -158,6 +160,7 @@ impl What {
             Self::HangingRail { .. } => "Hanging rail",
             Self::PlinthFront | Self::PlinthRear => "Plinth",
             Self::PlinthCross { .. } => "Plinth cross",
+            Self::Rail => "Clothes rail",
             Self::Edging { .. } => "Edging",
         }
     }
@@ -179,6 +182,8 @@ pub enum Stock {
     Strip,
     /// Solid wood for handles.
     Handle,
+    /// Clothes rail.
+    Rail,
     /// Solid strips or band for edges.
     Edging,
 }
@@ -193,6 +198,7 @@ impl Stock {
             Self::Door => "door",
             Self::Strip => "strip",
             Self::Handle => "handle",
+            Self::Rail => "rail",
             Self::Edging => "edging",
         }
     }

@@ -4,6 +4,7 @@ use super::handles::Strip;
 use super::hooks::Row;
 use super::inputs::{Board, Doors, Edging, Inputs, SizeFrom, Stands};
 use super::outside::Ledge;
+use super::rail;
 use crate::measure::{Figure, FigureKind, Length, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};
 
@@ -43,6 +44,8 @@ pub(super) struct Given {
     pub(super) least_gap: Length,
     /// From one.
     pub(super) rail_bay: Option<u32>,
+    /// Zero where there is no rail.
+    pub(super) rail_play: Length,
     pub(super) reveal: Length,
     pub(super) gap: Length,
     /// Zero where edges stay bare.
@@ -127,7 +130,7 @@ impl Inputs {
     }
 
     /// Every length that is typed, by its field.
-    fn lengths(&self) -> [(&'static str, &Reading); 42] {
+    fn lengths(&self) -> [(&'static str, &Reading); 61] {
         [
             ("width", &self.width),
             ("height", &self.height),
@@ -159,6 +162,25 @@ impl Inputs {
             ("inset_arm", &self.inset_arm),
             ("cup_edge", &self.cup_edge),
             ("edging_thickness", &self.edging_thickness),
+            ("joint_sizes.dowel_diameter", &self.joint_sizes.dowel_diameter),
+            ("joint_sizes.dowel_length", &self.joint_sizes.dowel_length),
+            ("joint_sizes.tenon_thickness", &self.joint_sizes.tenon_thickness),
+            ("joint_sizes.tenon_width", &self.joint_sizes.tenon_width),
+            ("joint_sizes.tenon_length", &self.joint_sizes.tenon_length),
+            ("joint_sizes.screw_length", &self.joint_sizes.screw_length),
+            ("joint_sizes.core", &self.joint_sizes.core),
+            ("joint_sizes.shank", &self.joint_sizes.shank),
+            ("joint_sizes.spacing", &self.joint_sizes.spacing),
+            ("holes.pin", &self.holes.pin),
+            ("holes.pin_depth", &self.holes.pin_depth),
+            ("holes.cup", &self.holes.cup),
+            ("holes.cup_depth", &self.holes.cup_depth),
+            ("rail.diameter", &self.rail.diameter),
+            ("rail.height", &self.rail.height),
+            ("rail.width", &self.rail.width),
+            ("rail.wall", &self.rail.wall),
+            ("rail.play", &self.rail.play),
+            ("rail.hanger", &self.rail.hanger),
             ("handle.thickness", &self.handle.thickness),
             ("handle.width", &self.handle.width),
             ("handle.length", &self.handle.length),
@@ -216,6 +238,8 @@ impl Inputs {
         let toe = Self::if_any(plinth, p, "toe", |p, field| p.zero_or_more(field, &self.toe));
         let bays = count(p, "bays", &self.bays, (1, MOST_BAYS));
         let rail_bay = self.rail_bay(p, bays);
+        let has_rail = !self.rail_bay.is_blank();
+        let rail_play = if has_rail { rail::play(self, p) } else { Some(Length::ZERO) };
         let edged = self.edging != Edging::Bare;
         let edging = Self::if_any(edged, p, "edging_thickness", |p, field| p.above_zero(field, &self.edging_thickness));
         let groove_depth = p.above_zero("groove_depth", &self.groove_depth);
@@ -261,6 +285,7 @@ impl Inputs {
                 shelf_back: shelf_back?,
                 least_gap: least_gap?,
                 rail_bay: rail_bay?,
+                rail_play: rail_play?,
                 reveal: reveal?,
                 gap: gap?,
                 edging: edging?,

@@ -61,7 +61,8 @@ const NAMES: &[(&str, &str)] = &[
     ("front_setback", "depth"),
     ("rear_setback", "depth"),
     ("door_thickness", "door.thickness"),
-    ("hole_depth", "carcass.thickness"),
+    ("hole", "holes.pin"),
+    ("hole_depth", "holes.pin_depth"),
     ("shelves_from", "least_gap"),
     ("shelves_to", "least_gap"),
     ("hinges", "height"),
@@ -179,6 +180,8 @@ fn asked(
         skip_to,
         hinges: hinges.collect::<Result<_, LengthError>>()?,
         door_end: reading(door_end),
+        hole: inputs.holes.pin.clone(),
+        hole_depth: inputs.holes.pin_depth.clone(),
         ..hole_rows::Inputs::default()
     })
 }

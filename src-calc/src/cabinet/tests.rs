@@ -120,12 +120,13 @@ fn it_weighs_what_its_boards_weigh() -> Checked {
 #[test]
 fn a_size_means_what_it_is_a_size_of() -> Checked {
     let sized = |size_from, lie| Inputs { size_from, lie, ..Inputs::default() };
-    // What goes in: 830 + 2·14.6; 1170 + 2·14.6; 350 in front of the back, which ends at 21.1.
+    // What goes in: 830 + 2·14.6; 1170 + 2·14.6; shelves of 350 in front of the groove, which ends at 21.1, and 2 free.
     let inside = solved(&sized(SizeFrom::Inside, Lie::Full))?;
-    assert_eq!([inside.width, inside.height, inside.depth], [mm("859.2")?, mm("1199.2")?, mm("371.1")?]);
+    assert_eq!([inside.width, inside.height, inside.depth], [mm("859.2")?, mm("1199.2")?, mm("373.1")?]);
+    assert_eq!(inside.inside_depth, mm("350")?);
     // Inset doors take their thickness of the depth.
     let inset = solved(&sized(SizeFrom::Inside, Lie::Inset))?;
-    assert_eq!(inset.depth, mm("371.1 + 17.6")?);
+    assert_eq!(inset.depth, mm("373.1 + 17.6")?);
     // On the wall: 5 free on each side and above, the doors in front.
     let opening = solved(&sized(SizeFrom::Opening, Lie::Full))?;
     assert_eq!([opening.width, opening.height, opening.depth], [mm("820")?, mm("1165")?, mm("332.4")?]);
@@ -172,7 +173,11 @@ fn what_stands_in_the_way_is_named() -> Checked {
     // Hangers of 450 mm with room on both sides need 600 mm: 350 − 21.1 is 271.1 less.
     let rail = Inputs { rail_bay: "1".into(), ..Inputs::default() };
     let cabinet = solved(&rail)?;
-    assert_eq!(cabinet.clashes, [Clash::RailInDoorsWay { bay: 1, missing: mm("271.1")? }]);
+    // Coats hang 1450 below the rail, which wants 60 above it and 50 below them: 1560 − 1140.8.
+    assert_eq!(
+        cabinet.clashes,
+        [Clash::RailInDoorsWay { bay: 1, missing: mm("271.1")? }, Clash::RailTooLow { bay: 1, missing: mm("419.2")? },]
+    );
     assert!(!cabinet.parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. })));
     // Ten shelves find no ten holes.
     let crowded = Inputs { loose_shelves: "12".into(), height: Reading::mm("500"), ..Inputs::default() };
@@ -256,7 +261,12 @@ fn what_a_card_finds_wrong_is_named_as_a_field_of_the_cabinet() {
     wrong(|inputs| inputs.groove_depth = Reading::mm("15"), "groove_depth");
     wrong(|inputs| inputs.kerf = Reading::mm("0"), "kerf");
     wrong(|inputs| inputs.carcass.thickness = Reading::mm(""), "carcass.thickness");
-    wrong(|inputs| inputs.door.thickness = Reading::mm("12"), "door.thickness");
+    wrong(|inputs| inputs.door.thickness = Reading::mm("12"), "holes.cup_depth");
+    wrong(|inputs| inputs.holes.pin = Reading::mm("40"), "holes.pin");
+    wrong(|inputs| inputs.holes.pin_depth = Reading::mm("15"), "holes.pin_depth");
+    wrong(|inputs| inputs.joint_sizes.dowel_diameter = Reading::mm("0"), "joint_sizes.dowel_diameter");
+    wrong(|inputs| (inputs.rail_bay, inputs.rail.wall) = ("1".into(), Reading::mm("20")), "rail.wall");
+    wrong(|inputs| (inputs.rail_bay, inputs.rail.play) = ("1".into(), Reading::mm("60")), "rail.play");
     wrong(|inputs| inputs.bays = "9".into(), "bays");
     wrong(|inputs| inputs.bays = "0".into(), "bays");
     wrong(|inputs| inputs.rail_bay = "2".into(), "rail_bay");

@@ -132,6 +132,11 @@ pub enum Setup {
     Assemble,
     /// The rail with hooks screwed on from above.
     FixHooks,
+    /// The clothes rail cut to length and put into its sockets.
+    Rail {
+        /// How long it is cut.
+        length: Length,
+    },
     /// The back slid or nailed in.
     PutIn,
     /// Strips for handles screwed on from behind.
@@ -139,7 +144,10 @@ pub enum Setup {
     /// Doors hung, and set by their gaps.
     HangDoors,
     /// Strips screwed to the wall, and the cabinet hooked on.
-    HangUp,
+    HangUp {
+        /// The spacer is packed out from the wall by so much.
+        packing: Length,
+    },
     /// Brackets screwed on, and the shelf outside on them.
     FixOutside,
 }
@@ -168,9 +176,9 @@ impl Steps {
     }
 }
 
-/// What is cut from sheets on the saw; edging comes as it is.
+/// What is cut from boards on the saw; edging and clothes rail come as they are.
 fn sawn(parts: &[Part]) -> impl Iterator<Item = (usize, &Part)> {
-    parts.iter().enumerate().filter(|(_, part)| part.stock != Stock::Edging)
+    parts.iter().enumerate().filter(|(_, part)| !matches!(part.stock, Stock::Edging | Stock::Rail))
 }
 
 /// Every step, in the order of the work: wide rips before narrow ones, long parts before short ones.
@@ -215,7 +223,7 @@ pub(super) fn steps(cabinet: &Cabinet) -> Result<Vec<Step>, LengthError> {
         }
     }
     drilled(cabinet, &mut steps)?;
-    put_together(cabinet, &mut steps);
+    put_together(cabinet, &mut steps)?;
     Ok(steps.0)
 }
 
@@ -268,7 +276,7 @@ fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), LengthError> {
     Ok(())
 }
 
-fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
+fn put_together(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), LengthError> {
     for (edge, face) in cabinet.joins.iter().flat_map(|join| &join.pairs) {
         for part in [*edge, *face] {
             steps.add(Setup::Assemble, part);
@@ -277,15 +285,22 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
     if let Some(rail) = &cabinet.hooks {
         steps.add(Setup::FixHooks, rail.on);
     }
+    for (at, part) in cabinet.parts.iter().enumerate().filter(|(_, part)| part.what == What::Rail) {
+        steps.add(Setup::Rail { length: part.length }, at);
+    }
     for (at, _) in sawn(&cabinet.parts).filter(|(_, part)| part.stock == Stock::Handle) {
         steps.add(Setup::FixHandles, at);
     }
+    let packing = match &cabinet.cleat {
+        Some(cleat) => cleat.spacer_thickness.minus(cleat.thickness)?,
+        None => Length::ZERO,
+    };
     for (at, part) in sawn(&cabinet.parts) {
         match part.what {
             What::Back => steps.add(Setup::PutIn, at),
             What::Door { .. } => steps.add(Setup::HangDoors, at),
             What::CabinetStrip | What::WallStrip | What::Spacer | What::HangingRail { .. } => {
-                steps.add(Setup::HangUp, at);
+                steps.add(Setup::HangUp { packing }, at);
             }
             What::PlinthFront | What::PlinthRear | What::PlinthCross { .. } => steps.add(Setup::Assemble, at),
             _ => {}
@@ -295,6 +310,7 @@ fn put_together(cabinet: &Cabinet, steps: &mut Steps) {
     if let Some(shelf) = &cabinet.outside {
         steps.add(Setup::FixOutside, shelf.on);
     }
+    Ok(())
 }
 
 /// The mark of a cabinet's work: of every part, its place, and every hole and joint.

@@ -33,9 +33,23 @@ pub enum JobError {
     /// Too long to be one.
     #[error("This file has more than {} MB; a file of jobs has less.", MOST_BYTES / 1_000_000)]
     TooLong,
+    /// Nothing is in it.
+    #[error("This file is empty. Save the jobs anew on the device that they come from.")]
+    Empty,
+    /// It stops before its end.
+    #[error("This file breaks off at line {line}: a part of it is missing. Copy it anew from where it comes.")]
+    BreaksOff {
+        /// The last line, from one.
+        line: usize,
+    },
     /// Not JSON.
-    #[error("This is no file of jobs: it is not JSON ({0}).")]
-    NotJson(String),
+    #[error("This is no file of jobs: what stands in line {line} at letter {column} is not JSON.")]
+    NotJson {
+        /// The line, from one.
+        line: usize,
+        /// The letter, from one.
+        column: usize,
+    },
     /// JSON of something else.
     #[error("This is no file of jobs: it has no “scantling” number and no list of “jobs”.")]
     NoJobs,
@@ -157,7 +171,13 @@ fn parsed(text: &str) -> Result<Value, JobError> {
     }
     // Some programs put a mark before the first character of a text.
     let text = text.strip_prefix('\u{FEFF}').unwrap_or(text);
-    serde_json::from_str(text).map_err(|error| JobError::NotJson(error.to_string()))
+    if text.trim().is_empty() {
+        return Err(JobError::Empty);
+    }
+    serde_json::from_str(text).map_err(|error| match (error.line(), error.column()) {
+        (line, _) if error.is_eof() => JobError::BreaksOff { line },
+        (line, column) => JobError::NotJson { line, column },
+    })
 }
 
 /// Reads a file of jobs: all of them, or none.

@@ -85,8 +85,11 @@ fn a_name_is_cut_where_it_gets_too_long() {
 fn what_is_no_file_of_jobs_is_told_from_one() {
     let job = |cabinet: Value| json!({ "scantling": 1, "jobs": [{ "name": "x", "cards": { "cabinet": cabinet } }] });
     for (text, want) in [
-        (String::new(), "not JSON"),
-        ("{".to_owned(), "not JSON"),
+        (String::new(), "This file is empty"),
+        ("\u{FEFF} \n".to_owned(), "This file is empty"),
+        ("{\n".to_owned(), "breaks off at line 2"),
+        (write_file(&[Job::new("Shed", &Inputs::default())])[..900].to_owned(), "breaks off at line 1"),
+        ("{\"scantling\": 1,\n jobs: []}".to_owned(), "line 2 at letter 2 is not JSON"),
         ("[]".to_owned(), "no “scantling” number"),
         (r#"{"jobs": []}"#.to_owned(), "no “scantling” number"),
         (r#"{"scantling": 1}"#.to_owned(), "no list of “jobs”"),

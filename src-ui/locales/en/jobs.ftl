@@ -34,6 +34,7 @@ jobs-revisions = Revisions
 jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, and becomes the newest when you save it. What is on the card and not saved yet is saved first.
 jobs-files = Files of jobs
 jobs-file-in = Take in jobs from a file
+jobs-files-note = A file holds every job as it was saved last. Earlier revisions stay on this device.
 jobs-file-all = Save all jobs as a file
 jobs-file-read = was opened.
 jobs-file-not-read = cannot be opened. A file of jobs of at most 32 MB is wanted.

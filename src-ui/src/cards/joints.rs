@@ -17,6 +17,15 @@ use yew::prelude::*;
 /// The card.
 pub(super) struct Joints;
 
+/// The sizes of biscuits, to choose from.
+pub(super) fn biscuits() -> Vec<(Biscuit, AttrValue)> {
+    vec![
+        (Biscuit::No0, say("joints-biscuit-no0")),
+        (Biscuit::No10, say("joints-biscuit-no10")),
+        (Biscuit::No20, say("joints-biscuit-no20")),
+    ]
+}
+
 fn part_fields(fields: &Fields<Joints>) -> Html {
     let sheet = &fields.settings().sheet;
     html! {
@@ -64,11 +73,7 @@ fn size_fields(fields: &Fields<Joints>) -> Html {
                 { fields.length("joints-tenon-length", |inputs| &mut inputs.tenon_length) }
             }
             if kind == Kind::Biscuit {
-                { fields.choice("joints-biscuit", |inputs| &mut inputs.biscuit, vec![
-                    (Biscuit::No0, say("joints-biscuit-no0")),
-                    (Biscuit::No10, say("joints-biscuit-no10")),
-                    (Biscuit::No20, say("joints-biscuit-no20")),
-                ]) }
+                { fields.choice("joints-biscuit", |inputs| &mut inputs.biscuit, biscuits()) }
                 { fields.length("joints-cutter", |inputs| &mut inputs.cutter) }
             }
             if kind.is_screw() {

@@ -56,9 +56,8 @@ fn every_field_is_described() {
     let (schema, inputs) = (schema(), serde_json::to_value(Inputs::default()).unwrap());
     let described = &schema["$defs"]["cabinet"]["properties"];
     assert_eq!(keys(described), keys(&inputs));
-    for (part, of) in
-        [("board", "carcass"), ("handle", "handle"), ("hooks", "hooks"), ("outside", "outside"), ("prices", "prices")]
-    {
+    let same = ["handle", "hooks", "outside", "prices", "joint_sizes", "holes", "rail"].map(|part| (part, part));
+    for (part, of) in [("board", "carcass")].into_iter().chain(same) {
         assert_eq!(keys(&schema["$defs"][part]["properties"]), keys(&inputs[of]), "{part}");
     }
     for (name, field) in described.as_object().unwrap() {
@@ -80,7 +79,15 @@ fn every_choice_is_read() {
         assert!(!is_file(&file(&json!({ name.as_str(): "no such word" }))), "{name}");
     }
     assert!(choices > 30, "{choices} choices");
-    for (part, choice) in [("handle", "pull"), ("handle", "at"), ("outside", "at")] {
+    for (part, choice) in [
+        ("handle", "pull"),
+        ("handle", "at"),
+        ("outside", "at"),
+        ("joint_sizes", "biscuit"),
+        ("rail", "shape"),
+        ("rail", "material"),
+        ("rail", "garments"),
+    ] {
         for word in schema["$defs"][part]["properties"][choice]["enum"].as_array().unwrap() {
             assert!(is_file(&file(&json!({ part: { choice: word } }))), "{part}.{choice}: {word}");
         }

@@ -106,6 +106,11 @@ fn is_cut(part: &Part, axis: Axis, at: f64) -> bool {
     from < at && at < to
 }
 
+/// Whether the clothes rail is round when it is cut through.
+fn is_round(cabinet: &Cabinet) -> bool {
+    cabinet.asked.clothes_rail.as_ref().is_some_and(|rail| rail.shape.is_round())
+}
+
 pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     // Beside the middle of the first bay, where two doors meet.
     let at = cabinet.bays.first().map_or(0.0, |(from, to)| 0.6 * mm(*from) + 0.4 * mm(*to));
@@ -115,6 +120,11 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     for (on, part) in cabinet.parts.iter().enumerate().filter(|(_, part)| is_cut(part, Axis::Across, at)) {
         let shape = match part.section {
             Some(quad) => Shape::Line { layer: Layer::Cut, points: quad.to_vec(), closed: true },
+            None if part.what == What::Rail && is_round(cabinet) => {
+                let ((rear, front), (low, high)) = (along(part, Axis::Deep), along(part, Axis::Up));
+                let centre = [f64::midpoint(rear, front), f64::midpoint(low, high)];
+                Shape::Circle { layer: Layer::Cut, centre, radius: (front - rear) / 2.0 }
+            }
             None => rect(part, Layer::Cut, Axis::Deep, Axis::Up, false),
         };
         drawing.draw_of(on, [shape]);

@@ -65,13 +65,13 @@ fn what_is_sold_by_the_metre_costs_by_its_length() -> Checked {
     assert_eq!(cabinet.edging, Some(band));
     // 10.2484 m · 1.20 = 12.29808.
     assert_eq!(of(&costs, Priced::Edging), Some((Amount::Run(band), Some("12.30".to_owned()))));
-    // The bay's 800.8 mm.
-    assert_eq!(of(&costs, Priced::Rail), Some((Amount::Run(mm("800.8")?), Some("5.61".to_owned()))));
+    // The bay's 800.8 mm, less 3 for the sockets.
+    assert_eq!(of(&costs, Priced::Rail), Some((Amount::Run(mm("797.8")?), Some("5.58".to_owned()))));
     assert_eq!(of(&costs, Priced::RailSocket), Some((Amount::Pieces(2), Some("5.00".to_owned()))));
     assert!(of(&costs, Priced::ShelfPin).is_none());
-    // 0.8008 m are 2.6273 ft.
+    // 0.7978 m are 2.6175 ft.
     inputs.prices.rail = "7 /ft".into();
-    assert_eq!(of(&costed(&inputs)?, Priced::Rail), Some((Amount::Run(mm("800.8")?), Some("18.39".to_owned()))));
+    assert_eq!(of(&costed(&inputs)?, Priced::Rail), Some((Amount::Run(mm("797.8")?), Some("18.32".to_owned()))));
     // A socket has no length.
     inputs.prices.rail_socket = "2.50 /ft".into();
     assert!(solve(&inputs).is_err_and(|problems| problems.of("prices.rail_socket").is_some()));

@@ -55,7 +55,7 @@ fn hooks_come_on_when_the_carcass_is_together() -> Checked {
         step(|setup| matches!(setup, Setup::Hooks { .. })),
         step(|setup| *setup == Setup::Assemble),
         step(|setup| *setup == Setup::FixHooks),
-        step(|setup| *setup == Setup::HangUp),
+        step(|setup| matches!(setup, Setup::HangUp { .. })),
     ];
     assert!(order.iter().all(Option::is_some) && order.is_sorted(), "{order:?}");
     assert_ne!(cabinet.work_mark, solved(&hooked("4"))?.work_mark);

@@ -1,6 +1,6 @@
 //! What is asked for: size, boards, construction, what is in it, doors, wall.
 
-use super::{Cabinet, costs};
+use super::{Cabinet, costs, sizes};
 use crate::widgets::fields::Fields;
 use crate::words::say;
 use scantling::cabinet::{At, Back, Beside, Corners, Doors, Edging, Lie, Pull, SizeFrom, Stands};
@@ -77,6 +77,7 @@ fn construction(fields: &Fields<Cabinet>) -> Html {
                 (Kind::ConnectingScrew, say("cabinet-joint-screw")),
                 (Kind::PocketScrew, say("cabinet-joint-pocket")),
             ]) }
+            { sizes::joint(fields) }
             { fields.choice("cabinet-back", |inputs| &mut inputs.back, vec![
                 (Back::Groove, say("cabinet-back-groove")),
                 (Back::Rabbet, say("cabinet-back-rabbet")),
@@ -116,7 +117,9 @@ fn inside(fields: &Fields<Cabinet>) -> Html {
             { fields.length("cabinet-shelf-play", |inputs| &mut inputs.shelf_play) }
             { fields.length("cabinet-shelf-back", |inputs| &mut inputs.shelf_back) }
             { fields.length("cabinet-least-gap", |inputs| &mut inputs.least_gap) }
+            { sizes::pins(fields) }
             { fields.figure("cabinet-rail-bay", "", |inputs| &mut inputs.rail_bay) }
+            { sizes::rail(fields) }
             { fields.figure("cabinet-load", "kg/m", |inputs| &mut inputs.load) }
         </>
     }
@@ -153,6 +156,7 @@ fn doors(fields: &Fields<Cabinet>) -> Html {
                     { fields.length("cabinet-inset-arm", |inputs| &mut inputs.inset_arm) }
                 }
                 { fields.length("cabinet-cup-edge", |inputs| &mut inputs.cup_edge) }
+                { sizes::cups(fields) }
                 { handles(fields) }
             }
         </>

@@ -6,6 +6,7 @@ mod fields;
 mod parts;
 mod picture;
 mod sheet;
+mod sizes;
 mod work;
 
 pub use sheet::ShopSheet;
@@ -34,7 +35,7 @@ use yew::prelude::*;
 /// The card.
 pub(super) struct Cabinet;
 
-fn clash(clash: &Clash, show: Show) -> AttrValue {
+fn clash(clash: &Clash, answer: &Answer, show: Show) -> AttrValue {
     match *clash {
         Clash::PlateOnShelf { bay, shelf } => {
             say_with("cabinet-clash-plate", [("bay", bay.into()), ("shelf", shelf.into())])
@@ -44,6 +45,14 @@ fn clash(clash: &Clash, show: Show) -> AttrValue {
         Clash::RailInDoorsWay { bay, missing } => {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-rail", [("bay", bay.into()), ("missing", missing.into())])
+        }
+        Clash::RailTooLow { bay, missing } => {
+            let missing = show.on_drawing(missing);
+            say_with("cabinet-clash-rail-low", [("bay", bay.into()), ("missing", missing.into())])
+        }
+        Clash::LargerThanSheet { part } => {
+            let part = answer.parts.get(part).map(|part| parts::name(part.what)).unwrap_or_default();
+            say_with("cabinet-clash-sheet", [("part", part.as_str().into())])
         }
         Clash::DoorStrikes { bay, missing } => {
             let missing = show.on_drawing(missing);
@@ -90,7 +99,7 @@ fn wrongs(answer: &Answer, show: Show) -> Vec<AttrValue> {
             wrongs.push(words);
         }
     }
-    wrongs.extend(answer.clashes.iter().map(|one| clash(one, show)));
+    wrongs.extend(answer.clashes.iter().map(|one| clash(one, answer, show)));
     wrongs
 }
 

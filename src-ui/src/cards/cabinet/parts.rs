@@ -5,7 +5,7 @@ use crate::widgets::copying::PlainText;
 use crate::widgets::fold::Fold;
 use crate::widgets::saving::Save;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Beside, Cabinet, Hand, Join, Line, Rows, Stock, What, cut_list_csv, cut_list_text};
+use scantling::cabinet::{Beside, Cabinet, Hand, Join, Line, Rows, Socket, Stock, What, cut_list_csv, cut_list_text};
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -32,6 +32,7 @@ pub(super) fn name(what: What) -> AttrValue {
         What::PlinthFront => say("cabinet-part-plinth-front"),
         What::PlinthRear => say("cabinet-part-plinth-rear"),
         What::PlinthCross { .. } => say("cabinet-part-plinth-cross"),
+        What::Rail => say("cabinet-part-rail"),
         What::Edging { .. } => say("cabinet-part-edging"),
     }
 }
@@ -45,6 +46,7 @@ pub(super) fn stock(stock: Stock) -> AttrValue {
         Stock::Door => "cabinet-stock-door",
         Stock::Strip => "cabinet-stock-strip",
         Stock::Handle => "cabinet-stock-handle",
+        Stock::Rail => "cabinet-stock-rail",
         Stock::Edging => "cabinet-stock-edging",
     })
 }
@@ -252,6 +254,24 @@ fn bracket_table(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
+/// Where the sockets of the clothes rail are screwed on.
+fn socket_table(cabinet: &Cabinet, show: Show) -> Html {
+    let row = |socket: &Socket| {
+        let what = cabinet.parts.get(socket.on).map(|part| name(part.what)).unwrap_or_default();
+        let values = [("up", show.on_drawing(socket.up).into()), ("front", show.on_drawing(socket.from_front).into())];
+        html! { <tr><th scope="row">{ what }</th><td>{ say_with("cabinet-socket-at", values) }</td></tr> }
+    };
+    if cabinet.sockets.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <table>
+            <caption>{ say("cabinet-sockets") }</caption>
+            <tbody>{ for cabinet.sockets.iter().map(row) }</tbody>
+        </table>
+    }
+}
+
 /// Running measurements, part by part: rows, joints, cups.
 pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
     html! {
@@ -260,6 +280,7 @@ pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
             { for cabinet.rows.iter().map(|rows| row_table(cabinet, rows, show)) }
             { cup_table(cabinet, show) }
             { handle_table(cabinet, show) }
+            { socket_table(cabinet, show) }
             { hook_table(cabinet, show) }
             { bracket_table(cabinet, show) }
             { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }

@@ -97,11 +97,15 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             say_with("cabinet-do-join-face", values)
         }
         Setup::Assemble => say("cabinet-do-assemble"),
+        Setup::Rail { length } => say_with("cabinet-do-rail", [("length", at(*length).into())]),
         Setup::PutIn => say("cabinet-do-put-in"),
         Setup::FixHooks => say("cabinet-do-fix-hooks"),
         Setup::FixHandles => say("cabinet-do-fix-handles"),
         Setup::HangDoors => say("cabinet-do-hang-doors"),
-        Setup::HangUp => say("cabinet-do-hang-up"),
+        Setup::HangUp { packing } if packing.is_positive() => {
+            say_with("cabinet-do-hang-up-packed", [("packing", show.typed(*packing).into())])
+        }
+        Setup::HangUp { .. } => say("cabinet-do-hang-up"),
         Setup::FixOutside => say("cabinet-do-fix-outside"),
     }
 }

@@ -31,6 +31,39 @@ fn garments_words(garments: Garments) -> AttrValue {
     }
 }
 
+/// What may hang there, to choose from.
+pub(super) fn garments() -> Vec<(Garments, AttrValue)> {
+    Garments::ALL.iter().map(|one| (*one, garments_words(*one))).collect()
+}
+
+/// What a rail may look like.
+pub(super) fn shapes() -> Vec<(Shape, AttrValue)> {
+    vec![
+        (Shape::RoundTube, say("clothes-rail-shape-round-tube")),
+        (Shape::OvalTube, say("clothes-rail-shape-oval-tube")),
+        (Shape::EllipseTube, say("clothes-rail-shape-ellipse-tube")),
+        (Shape::RoundBar, say("clothes-rail-shape-round-bar")),
+        (Shape::FlatBar, say("clothes-rail-shape-flat-bar")),
+    ]
+}
+
+/// What it may be made of, whose figures are known.
+pub(super) fn metals() -> Vec<(Material, AttrValue)> {
+    vec![
+        (Material::Steel, say("clothes-rail-material-steel")),
+        (Material::Stainless, say("clothes-rail-material-stainless")),
+        (Material::Aluminium, say("clothes-rail-material-aluminium")),
+        (Material::Brass, say("clothes-rail-material-brass")),
+        (Material::Wood, say("clothes-rail-material-wood")),
+    ]
+}
+
+/// Solid woods.
+pub(super) fn woods() -> Vec<(Choice, AttrValue)> {
+    let named = |choice: &Choice| choice.family().filter(|f| f.kind == Kind::Solid).map(|f| (*choice, f.name.into()));
+    Choice::ALL.iter().filter_map(named).collect()
+}
+
 fn limit_words(limit: Limit) -> AttrValue {
     match limit {
         Limit::Visible => say("clothes-rail-limit-visible"),
@@ -51,20 +84,11 @@ fn brackets_words(brackets: Brackets) -> AttrValue {
 
 fn rail_fields(fields: &Fields<ClothesRail>) -> Html {
     let inputs = fields.inputs();
-    let woods = || {
-        let named =
-            |choice: &Choice| choice.family().filter(|f| f.kind == Kind::Solid).map(|f| (*choice, f.name.into()));
-        Choice::ALL.iter().filter_map(named).collect()
-    };
+    let mut materials = metals();
+    materials.push((Material::Own, say("clothes-rail-material-own")));
     html! {
         <>
-            { fields.choice("clothes-rail-shape", |inputs| &mut inputs.shape, vec![
-                (Shape::RoundTube, say("clothes-rail-shape-round-tube")),
-                (Shape::OvalTube, say("clothes-rail-shape-oval-tube")),
-                (Shape::EllipseTube, say("clothes-rail-shape-ellipse-tube")),
-                (Shape::RoundBar, say("clothes-rail-shape-round-bar")),
-                (Shape::FlatBar, say("clothes-rail-shape-flat-bar")),
-            ]) }
+            { fields.choice("clothes-rail-shape", |inputs| &mut inputs.shape, shapes()) }
             if inputs.shape.is_round() {
                 { fields.length("clothes-rail-diameter", |inputs| &mut inputs.diameter) }
             } else {
@@ -74,14 +98,7 @@ fn rail_fields(fields: &Fields<ClothesRail>) -> Html {
             if inputs.shape.is_tube() {
                 { fields.length("clothes-rail-wall", |inputs| &mut inputs.wall) }
             }
-            { fields.choice("clothes-rail-material", |inputs| &mut inputs.material, vec![
-                (Material::Steel, say("clothes-rail-material-steel")),
-                (Material::Stainless, say("clothes-rail-material-stainless")),
-                (Material::Aluminium, say("clothes-rail-material-aluminium")),
-                (Material::Brass, say("clothes-rail-material-brass")),
-                (Material::Wood, say("clothes-rail-material-wood")),
-                (Material::Own, say("clothes-rail-material-own")),
-            ]) }
+            { fields.choice("clothes-rail-material", |inputs| &mut inputs.material, materials) }
             if inputs.material == Material::Wood {
                 { fields.choice("clothes-rail-wood", |inputs| &mut inputs.wood, woods()) }
             }
@@ -103,8 +120,7 @@ fn load_fields(fields: &Fields<ClothesRail>) -> Html {
     let inputs = fields.inputs();
     html! {
         <>
-            { fields.choice("clothes-rail-garments", |inputs| &mut inputs.garments,
-                Garments::ALL.iter().map(|one| (*one, garments_words(*one))).collect()) }
+            { fields.choice("clothes-rail-garments", |inputs| &mut inputs.garments, garments()) }
             { fields.choice("clothes-rail-load", |inputs| &mut inputs.load, vec![
                 (Load::Garments, say("clothes-rail-load-garments")),
                 (Load::PerMetre, say("clothes-rail-load-per-metre")),

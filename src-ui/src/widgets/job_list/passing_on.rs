@@ -90,6 +90,7 @@ pub(super) fn PassingOn(props: &PassingOnProps) -> Html {
                 <p class="problem" role="alert">{ (*problem).clone() }</p>
             }
             if !props.jobs.is_empty() {
+                <p class="hint">{ say("jobs-files-note") }</p>
                 <div class="job-buttons">
                     <button type="button" data-action="save-all" onclick={all}>{ say("jobs-file-all") }</button>
                     if props.desk.kept.store().makes_backups() {
