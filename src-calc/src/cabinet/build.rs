@@ -80,8 +80,11 @@ impl<'a> Built<'a> {
         }
         let place = Block::new(across, (Length::ZERO, core), (under_top, height));
         let mut top = Part::new(What::Top, Stock::Carcass, place, (Axis::Across, Axis::Up))?;
+        // Over the sides a groove stops where the back does, so that its end is not seen.
+        let groove_across =
+            |deep: Length| Ok::<_, LengthError>(if over { (board.minus(deep)?, right.plus(deep)?) } else { across });
         if let Some((y, deep)) = cut {
-            top.grooves.push(Block::new(across, y, (under_top, under_top.plus(deep)?)));
+            top.grooves.push(Block::new(groove_across(deep)?, y, (under_top, under_top.plus(deep)?)));
         }
         self.edged(top)?;
         let past = self.inputs.past_bottom && cut.is_some();
@@ -90,7 +93,7 @@ impl<'a> Built<'a> {
         let place = Block::new(across, (from, core), (Length::ZERO, board));
         let mut bottom = Part::new(What::Bottom, Stock::Carcass, place, (Axis::Across, Axis::Up))?;
         if let (Some((y, deep)), false) = (cut, past) {
-            bottom.grooves.push(Block::new(across, y, (board.minus(deep)?, board)));
+            bottom.grooves.push(Block::new(groove_across(deep)?, y, (board.minus(deep)?, board)));
         }
         self.edged(bottom)
     }
@@ -171,7 +174,7 @@ impl<'a> Built<'a> {
         let on_wall = (wall, wall.plus(cleat.thickness)?);
         // The cabinet's strip lies on the back, and the spacer is packed out to it.
         let on_back = (wall.plus(cleat.spacer_thickness)?.minus(cleat.thickness)?, wall.plus(cleat.spacer_thickness)?);
-        let hook = self.frame.height.minus(self.frame.board)?.minus(cleat.wide)?;
+        let hook = self.frame.height.minus(self.frame.below_top)?.minus(cleat.wide)?;
         let places = [
             (
                 What::CabinetStrip,
@@ -211,9 +214,10 @@ impl<'a> Built<'a> {
         let Frame { width, board, depth, .. } = *self.frame;
         let z = (self.given.base.negated(), Length::ZERO);
         let front = depth.minus(self.given.toe)?;
-        let (behind_front, before_rear) = (front.minus(board)?, board);
+        let rear = self.frame.plinth_rear(self.inputs);
+        let (behind_front, before_rear) = (front.minus(board)?, rear.plus(board)?);
         let across = (Length::ZERO, width);
-        for (what, y) in [(What::PlinthFront, (behind_front, front)), (What::PlinthRear, (Length::ZERO, before_rear))] {
+        for (what, y) in [(What::PlinthFront, (behind_front, front)), (What::PlinthRear, (rear, before_rear))] {
             let place = Block::new(across, y, z);
             self.parts.push(Part::new(what, Stock::Carcass, place, (Axis::Across, Axis::Deep))?);
         }

@@ -59,6 +59,11 @@ pub enum Clash {
         /// So much is missing.
         missing: Length,
     },
+    /// Joints from both faces of a board run into each other in it, or are covered by what is joined on the other face.
+    JointsMeet {
+        /// The board's place in the list of parts.
+        board: usize,
+    },
     /// A part is larger than a whole sheet.
     LargerThanSheet {
         /// The part's place in the list of parts.
@@ -111,12 +116,14 @@ pub(super) fn clashes(
         }
     }
     clashes.extend(tight.iter().map(|tight| Clash::NoHole { bay: tight.bay, shelf: tight.shelf }));
-    for pair in rows.iter().filter(|rows| rows.face == Hand::Left && rows.through) {
+    for pair in rows.iter().filter(|rows| rows.face == Hand::Left) {
         let Some(other) = rows.iter().find(|other| other.on == pair.on && other.face == Hand::Right) else { continue };
         let same = |plate: &crate::cards::hole_rows::Plate| {
             other.rows.plates.iter().any(|theirs| theirs.middle == plate.middle)
         };
-        if pair.rows.plates.iter().any(same) {
+        // Their screws meet only where both are deeper together than the board is thick.
+        let deep = pair.deep.plus(other.deep)? >= given.carcass.low();
+        if deep && pair.rows.plates.iter().any(same) {
             clashes.push(Clash::PlatesBackToBack { after: pair.bay });
         }
     }
@@ -200,22 +207,20 @@ pub(super) fn shelves(inputs: &Inputs, parts: &[Part], asked_first: &mut Asked) 
     Ok(shelves.into_iter().map(|(_, shelf)| shelf).collect())
 }
 
-/// What a part weighs, in kilograms; nothing for edging, which is as good as nothing, and for the rail, whose card knows.
-fn kg(inputs: &Inputs, part: &Part) -> Result<f64, Problems> {
-    let board = match part.stock {
-        Stock::Carcass => &inputs.carcass,
-        Stock::Shelf => &inputs.shelf,
-        Stock::Back => &inputs.back_board,
-        Stock::Door => &inputs.door,
-        Stock::Strip => &inputs.strip,
-        Stock::Handle => {
-            let density = density(inputs, inputs.handle.material, part.thickness)?;
-            return Ok(density * volume_m3(part));
-        }
-        Stock::Rail | Stock::Edging => return Ok(0.0),
+/// What a part weighs, in kilograms; edging as the board that it is on, and nothing for the rail, whose card knows.
+fn kg(inputs: &Inputs, parts: &[Part], part: &Part) -> Result<f64, Problems> {
+    let of = match part.what {
+        What::Edging { on } => parts.get(on).unwrap_or(part),
+        _ => part,
     };
-    let density = density(inputs, board.material, part.thickness)?;
-    Ok(density * volume_m3(part))
+    let material = match of.stock {
+        Stock::Handle => inputs.handle.material,
+        stock => match inputs.board(stock) {
+            Some(board) => board.material,
+            None => return Ok(0.0),
+        },
+    };
+    Ok(density(inputs, material, of.thickness)? * volume_m3(part))
 }
 
 fn volume_m3(part: &Part) -> f64 {
@@ -235,7 +240,7 @@ pub(super) fn weight_kg(inputs: &Inputs, parts: &[Part]) -> Result<f64, Problems
     let on_the_wall = |part: &&Part| !matches!(part.what, What::WallStrip | What::Spacer);
     let mut sum = 0.0;
     for part in parts.iter().filter(on_the_wall) {
-        sum += kg(inputs, part)?;
+        sum += kg(inputs, parts, part)?;
     }
     Ok(sum)
 }

@@ -1,9 +1,8 @@
 //! The worst that the measured sizes can do to what has to fit, and which of them to measure again.
 
 use super::frame::Frame;
-use super::inputs::{Corners, Inputs, Lie};
+use super::inputs::{Corners, Doors, Inputs, Lie, SizeFrom};
 use super::read::Given;
-use crate::cards::back_panel::Verdict;
 use crate::measure::{Length, LengthError};
 use serde::Serialize;
 
@@ -11,6 +10,10 @@ use serde::Serialize;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Fitted {
+    /// The cabinet in the room on the wall: what is free beside it.
+    InRoomAcross,
+    /// The same above it.
+    InRoomUp,
     /// The back's thickness in its groove or rabbet: what is to spare.
     BackInGroove,
     /// The back's width between the bottoms of its grooves: what is to spare.
@@ -67,41 +70,79 @@ pub(super) fn fits(inputs: &Inputs, given: &Given, frame: &Frame, loose: bool) -
     let two = board.times(2, 1)?;
     let over = inputs.corners == Corners::Over;
     let boards = |counts: bool| if counts { two } else { Length::ZERO };
-    let across = [("width", given.width.tolerance()), ("carcass.thickness", boards(over))];
-    let up = [("height", given.height.tolerance()), ("carcass.thickness", boards(!over))];
+    let across = [("width", given.own_doubt(inputs, given.width)), ("carcass.thickness", boards(over))];
+    let up = [("height", given.own_doubt(inputs, given.height)), ("carcass.thickness", boards(!over))];
     let mut fits = Vec::new();
+    if inputs.size_from == SizeFrom::Opening {
+        let beside = given.free.times(2, 1)?;
+        for (what, room, field, typed) in [
+            (Fitted::InRoomAcross, beside, "width", given.width),
+            (Fitted::InRoomUp, given.free, "height", given.height),
+        ] {
+            fits.push(Doubts { of: &[(field, typed.tolerance())] }.fit(what, room, None)?);
+        }
+    }
     if let Some(groove) = &frame.groove {
         let doubts = [("back_board.thickness", groove.play.tolerance())];
         fits.push(Doubts { of: &doubts }.fit(Fitted::BackInGroove, groove.play.nominal(), None)?);
     }
+    // That it still bears when it has shrunk is the back's own verdict.
     for (what, way, doubts) in
         [(Fitted::BackAcross, &frame.back.width, across), (Fitted::BackUp, &frame.back.height, up)]
     {
         if let Some(room) = way.room {
             let spare = room.nominal().minus(way.size.nominal())?;
-            let good = frame.back.verdict == Verdict::Good;
-            fits.push(Doubts { of: &doubts }.fit(
-                what,
-                spare,
-                Some(good && !spare.minus(room.tolerance())?.is_negative()),
-            )?);
+            fits.push(Doubts { of: &doubts }.fit(what, spare, None)?);
         }
     }
-    let bays = i64::from(given.bays);
-    let share = |doubt: Length| doubt.times(1, u64::from(given.bays).max(1));
-    // The uprights' own thickness is shared out between the bays too.
-    let uprights = board.times(bays - 1, 1)?;
-    let bay = [("width", share(across[0].1)?), ("carcass.thickness", share(across[1].1.plus(uprights)?)?)];
+    // Uprights are marked from one end: what is wrong with the width falls into the last bay, and the board that a bay is
+    // beside takes what it is thicker.
+    let beside = if given.bays > 1 { board } else { Length::ZERO };
+    let bay = [across[0], ("carcass.thickness", across[1].1.plus(beside)?)];
     if loose {
         fits.push(Doubts { of: &bay }.fit(Fitted::Shelves, given.shelf_play, None)?);
     }
     if inputs.has_doors() {
-        let least = if inputs.lie == Lie::Full && given.reveal < given.gap { given.reveal } else { given.gap };
-        let upwards = inputs.lie == Lie::Inset && Doubts { of: &up }.sum()? > Doubts { of: &bay }.sum()?;
-        let doubts = Doubts { of: if upwards { &up } else { &bay } };
-        // Without any gap they touch.
-        let opens = least > doubts.sum()?;
-        fits.push(doubts.fit(Fitted::DoorGaps, least, Some(opens))?);
+        fits.push(door_gaps(inputs, given, [across, up])?);
     }
     Ok(fits)
+}
+
+/// The gap of the doors that may close most. Their hinges hold them by the inner faces of the boards: a thicker board
+/// widens a reveal, or a gap before an upright, and a wider cabinet the gap between a pair.
+fn door_gaps(
+    inputs: &Inputs,
+    given: &Given,
+    [across, up]: [[(&'static str, Length); 2]; 2],
+) -> Result<Fit, LengthError> {
+    let thickness = [("carcass.thickness", given.carcass.tolerance())];
+    let mut gaps: Vec<(Length, &[(&'static str, Length)])> = Vec::new();
+    match inputs.lie {
+        Lie::Inset => gaps.extend([(given.gap, across.as_slice()), (given.gap, up.as_slice())]),
+        Lie::Full => gaps.push((given.reveal, &thickness)),
+        Lie::Half => gaps.push((given.gap, &thickness)),
+    }
+    if inputs.lie != Lie::Inset && given.bays > 1 {
+        gaps.push((given.gap, &thickness));
+    }
+    if inputs.lie != Lie::Inset && inputs.doors == Doors::Pair {
+        gaps.push((given.gap, &across));
+    }
+    let mut worst: Option<Fit> = None;
+    for (gap, of) in gaps {
+        let doubts = Doubts { of };
+        // Without any gap they touch.
+        let opens = gap > doubts.sum()?;
+        let fit = doubts.fit(Fitted::DoorGaps, gap, Some(opens))?;
+        if worst.is_none_or(|worst| fit.least < worst.least) {
+            worst = Some(fit);
+        }
+    }
+    Ok(worst.unwrap_or(Fit {
+        what: Fitted::DoorGaps,
+        least: given.gap,
+        most: given.gap,
+        fits: given.gap.is_positive(),
+        again: None,
+    }))
 }

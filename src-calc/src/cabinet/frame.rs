@@ -4,7 +4,7 @@ use super::ask::{Asked, answered, ranged, reading};
 use super::inputs::{Back, Corners, Inputs, Lie, SizeFrom, Stands};
 use super::read::Given;
 use crate::cards::{back_panel, groove, spacing, wall_cleat};
-use crate::measure::{Length, LengthError, Range};
+use crate::measure::{Length, LengthError, Range, Reading};
 use crate::problem::{Problem, Problems};
 use crate::stock::materials::Kind;
 use crate::stock::movement::Sheet;
@@ -44,6 +44,8 @@ pub(super) struct Frame {
     pub(super) back: back_panel::Answer,
     /// The cleat.
     pub(super) cleat: Option<wall_cleat::Answer>,
+    /// From the top of the cabinet down to the strip of the cleat.
+    pub(super) below_top: Length,
 }
 
 /// Outer sizes of the carcass.
@@ -71,6 +73,17 @@ impl Frame {
         self.bays.get(at).copied()
     }
 
+    /// Where the uprights stand, from there on.
+    pub(super) fn uprights(&self, datum: Length) -> Result<Vec<Stretch>, LengthError> {
+        let between = self.bays.iter().zip(self.bays.iter().skip(1));
+        between.map(|(bay, next)| Ok((bay.1.minus(datum)?, next.0.minus(datum)?))).collect()
+    }
+
+    /// Where the rear of a plinth stands: where the bottom is ripped back for the back, under what is left of it.
+    pub(super) fn plinth_rear(&self, inputs: &Inputs) -> Length {
+        if inputs.past_bottom && self.groove.is_some() { self.inner } else { Length::ZERO }
+    }
+
     /// Up to where a bay is free: to the top, or to the rail under it that the cabinet hangs by.
     pub(super) fn free_to(&self, inputs: &Inputs, given: &Given) -> Result<Length, LengthError> {
         let (_, under_top) = self.opening()?;
@@ -94,7 +107,8 @@ impl Frame {
                 return Err(Problems::one(field, Problem::Clash { why }));
             }
         }
-        let cleat = cleat(inputs, given, (width, height), asked)?;
+        let below_top = below_top(inputs, given)?;
+        let cleat = cleat(inputs, given, (width, height), (below_top, asked))?;
         let rear = rear(inputs, given, cleat.as_ref(), asked)?;
         let depth = depth(inputs, given, &rear, cleat.as_ref())?;
         let outer = Outer { width, height, depth };
@@ -132,6 +146,7 @@ impl Frame {
             groove,
             back,
             cleat,
+            below_top,
         })
     }
 }
@@ -165,11 +180,34 @@ fn divided(
     Ok(begins.zip(ends).collect())
 }
 
+/// Behind a back that is planted on, the cleat's strip is screwed to the rear edge of the top too; else it lies under it,
+/// in the rabbet where the back has one.
+fn below_top(inputs: &Inputs, given: &Given) -> Result<Length, LengthError> {
+    match inputs.back {
+        Back::Planted => Ok(Length::ZERO),
+        Back::Rabbet => given.carcass.nominal().minus(given.groove_depth),
+        Back::Groove => Ok(given.carcass.nominal()),
+    }
+}
+
+/// What is above the cabinet: the ceiling, or the end of the room on the wall where that is nearer.
+fn above(inputs: &Inputs, given: &Given) -> Result<Reading, LengthError> {
+    let (SizeFrom::Opening, Ok(top)) = (inputs.size_from, inputs.top_at.length()) else {
+        return Ok(inputs.ceiling.clone());
+    };
+    let room = top.plus(given.free)?;
+    match inputs.ceiling.length() {
+        Ok(ceiling) if ceiling <= room => Ok(inputs.ceiling.clone()),
+        Err(_) if !inputs.ceiling.is_blank() => Ok(inputs.ceiling.clone()),
+        _ => Ok(reading(room)),
+    }
+}
+
 fn cleat(
     inputs: &Inputs,
     given: &Given,
     (width, height): (Length, Length),
-    asked_first: &mut Asked,
+    (below_top, asked_first): (Length, &mut Asked),
 ) -> Result<Option<wall_cleat::Answer>, Problems> {
     if inputs.stands != Stands::Cleat {
         return Ok(None);
@@ -185,10 +223,10 @@ fn cleat(
         slack: inputs.slack.clone(),
         cabinet_width: reading(width),
         cabinet_height: reading(height),
-        side: reading(board),
-        below_top: reading(board),
+        side: reading(if inputs.back == Back::Planted { board } else { below_top }),
+        below_top: reading(below_top),
         top_at: inputs.top_at.clone(),
-        ceiling: inputs.ceiling.clone(),
+        ceiling: above(inputs, given)?,
         ..wall_cleat::Inputs::default()
     };
     let names = [
@@ -301,7 +339,8 @@ fn inside(inputs: &Inputs, given: &Given, outer: &Outer, board: Length) -> Resul
     let boards = given.carcass.tolerance().times(2, 1)?;
     let over = inputs.corners == Corners::Over;
     let sized = |outer: Length, typed: Range, doubtful: bool| {
-        let doubt = if doubtful { typed.tolerance().plus(boards)? } else { typed.tolerance() };
+        let own = given.own_doubt(inputs, typed);
+        let doubt = if doubtful { own.plus(boards)? } else { own };
         Range::new(outer.minus(two)?, doubt)
     };
     Ok((sized(outer.width, given.width, over)?, sized(outer.height, given.height, !over)?))

@@ -130,6 +130,14 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
         add(Fitting::Screw { length: shelf.screw }, brackets.saturating_mul(shelf.screws.len()));
         add(Fitting::Screw { length: shelf.shelf_screw }, brackets.saturating_mul(shelf.shelf_screws.len()));
     }
+    if let Some(plinth) = &cabinet.plinth {
+        add(Fitting::Screw { length: plinth.screw }, plinth.screws.len().saturating_mul(plinth.lines.len()));
+        add(Fitting::Screw { length: plinth.cross_screw }, plinth.cross_screws);
+    }
+    if let Some(strip) = &cabinet.strip_screws {
+        let count = strip.into_top.1.len().saturating_add(strip.into_sides.1.len());
+        add(Fitting::Screw { length: strip.screw }, count);
+    }
     let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
     add(Fitting::ShelfPin, loose.saturating_mul(4));
     for join in &cabinet.joins {

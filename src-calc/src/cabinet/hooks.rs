@@ -1,7 +1,7 @@
 //! A row of hooks on a rail under the bottom of a cabinet that hangs.
 
 use super::ask::{answered, reading};
-use super::frame::Frame;
+use super::frame::{Frame, Stretch};
 use super::handles::{screw_length, screws};
 use super::inputs::Inputs;
 use super::part::{Axis, Block, Part, Stock, What};
@@ -122,7 +122,8 @@ impl Row {
         let middle = frame.inner.plus(thick.times(1, 2)?)?;
         let deep = self.height.min(Length::mm(DEEP_MM, 1)?);
         let hooks = self.hooks(length)?;
-        let screws = beside(screws(length, Length::ZERO, "width")?, &hooks, length)?;
+        let uprights = frame.uprights(x.0)?;
+        let screws = clear_of(screws(length, Length::ZERO, "width")?, &hooks, &uprights, length)?;
         if meet(&screws, &hooks)? {
             let why = "The hooks leave no room between them for the screws of their rail: take fewer.";
             return Err(Problems::one("hooks.count", Problem::Clash { why }));
@@ -156,24 +157,41 @@ impl Row {
     }
 }
 
-/// Screws from above that would meet a hook move half a step between two hooks, towards the rail's middle: both lie in
-/// the middle of its thickness.
-fn beside(mut screws: Vec<Length>, hooks: &[Length], length: Length) -> Result<Vec<Length>, LengthError> {
-    let step = match hooks {
-        [first, second, ..] => second.minus(*first)?,
-        _ => length.times(1, 2)?,
-    };
-    let middle = length.times(1, 2)?;
-    for screw in &mut screws {
-        for hook in hooks {
-            if meet(&[*screw], &[*hook])? {
-                let half = step.times(1, 2)?;
-                *screw = if *screw < middle { hook.plus(half)? } else { hook.minus(half)? };
-                break;
+/// Screws from above that would meet a hook, or come down on the end of an upright, move to the nearest place where they
+/// do not: hooks and screws both lie in the middle of the rail's thickness.
+pub(super) fn clear_of(
+    screws: Vec<Length>,
+    hooks: &[Length],
+    uprights: &[Stretch],
+    length: Length,
+) -> Result<Vec<Length>, LengthError> {
+    let clear = Length::mm(CLEAR_MM, 1)?;
+    let end = length.minus(clear)?;
+    let free = |at: Length| -> Result<bool, LengthError> {
+        for (from, to) in uprights {
+            if at > from.minus(clear)? && at < to.plus(clear)? {
+                return Ok(false);
             }
         }
+        Ok(at >= clear && at <= end && !meet(&[at], hooks)?)
+    };
+    // The nearest free place is the screw's own, or right beside what it is to be clear of.
+    let mut places = Vec::new();
+    for (from, to) in hooks.iter().map(|hook| (hook, hook)).chain(uprights.iter().map(|(from, to)| (from, to))) {
+        places.extend([from.minus(clear)?, to.plus(clear)?]);
     }
-    Ok(screws)
+    let mut moved = Vec::new();
+    for screw in screws {
+        let mut best: Option<(Length, Length)> = None;
+        for at in std::iter::once(screw).chain(places.iter().copied()) {
+            let far = at.minus(screw)?.abs();
+            if best.is_none_or(|(least, _)| far < least) && free(at)? {
+                best = Some((far, at));
+            }
+        }
+        moved.push(best.map_or(screw, |(_, at)| at));
+    }
+    Ok(moved)
 }
 
 /// Whether a screw and a hook are nearer than they may be.

@@ -1,9 +1,10 @@
 //! Where the parts of the carcass are joined, and the marks on both parts of every joint.
 
 use super::ask::{Asked, answered, reading};
-use super::inputs::{Corners, Inputs};
-use super::part::{Axis, Hand, Part, What};
-use crate::cards::joints;
+use super::frame::Frame;
+use super::inputs::{Back, Corners, Inputs};
+use super::part::{Axis, Block, Hand, Part, What};
+use crate::cards::joints::{self, Kind};
 use crate::measure::{Length, LengthError};
 use crate::problem::Problems;
 use serde::Serialize;
@@ -13,9 +14,12 @@ use serde::Serialize;
 pub struct Join {
     /// The parts whose ends are joined, and those whose faces they meet, by their places in the list of parts.
     pub pairs: Vec<(usize, usize)>,
-    /// The ends begin so far behind the front edge of the faces: so much is added to every mark there.
-    pub front_gap: Length,
-    /// The line on each of the faces, pair by pair, from its lower or its left end.
+    /// Which way the marks run: from the finished front edge to the rear, from the upper edge down, or from the left end.
+    pub along: Axis,
+    /// The ends begin so far from where the marks on the faces begin: so much is added to every mark there.
+    pub gap: Length,
+    /// The line on each of the faces, pair by pair: from its lower or left end, or from its finished front edge where the
+    /// marks run down or across.
     pub lines: Vec<Length>,
     /// How many, where, how deep.
     pub marks: joints::Answer,
@@ -44,73 +48,237 @@ fn front(parts: &[Part], on: usize) -> Option<Length> {
     Some(edging.map_or(own, |edging| edging.place.along(Axis::Deep).1))
 }
 
-/// The parts whose faces a part's two ends meet.
-fn met(what: What, bays: u32, corners: Corners) -> Option<[What; 2]> {
+/// The parts whose faces a part meets, and which way each joint runs.
+fn met(what: What, bays: u32, inputs: &Inputs) -> Vec<(What, Axis)> {
     let sides = [What::Side(Hand::Left), What::Side(Hand::Right)];
-    Some(match what {
-        What::Top | What::Bottom if corners == Corners::Between => sides,
-        What::Side(_) if corners == Corners::Over => [What::Bottom, What::Top],
-        What::Upright { .. } => [What::Bottom, What::Top],
-        What::FixedShelf { bay, .. } => [
+    let beside = |bay: u32| {
+        [
             if bay == 1 { sides[0] } else { What::Upright { after: bay - 1 } },
             if bay == bays { sides[1] } else { What::Upright { after: bay } },
-        ],
-        _ => return None,
-    })
+        ]
+    };
+    let ends = |faces: [What; 2], along: Axis| faces.map(|face| (face, along)).to_vec();
+    // What a cabinet hangs by is held by the top as well.
+    let hung = |faces: [What; 2]| [ends(faces, Axis::Up), vec![(What::Top, Axis::Across)]].concat();
+    match what {
+        What::Top | What::Bottom if inputs.corners == Corners::Between => ends(sides, Axis::Deep),
+        What::Side(_) if inputs.corners == Corners::Over => ends([What::Bottom, What::Top], Axis::Deep),
+        What::Upright { .. } => ends([What::Bottom, What::Top], Axis::Deep),
+        What::FixedShelf { bay, .. } => ends(beside(bay), Axis::Deep),
+        What::HangingRail { bay } => hung(beside(bay)),
+        // On a back that is planted on it is screwed through that.
+        What::CabinetStrip if inputs.back != Back::Planted => hung(sides),
+        _ => Vec::new(),
+    }
 }
 
 /// Every joint of the carcass, those that are alike together.
-pub(super) fn joins(inputs: &Inputs, bays: u32, parts: &[Part], asked: &mut Asked) -> Result<Vec<Join>, Problems> {
+pub(super) fn joins(inputs: &Inputs, frame: &Frame, parts: &[Part], asked: &mut Asked) -> Result<Vec<Join>, Problems> {
+    let bays = u32::try_from(frame.bays.len()).unwrap_or(u32::MAX);
     let mut joins: Vec<(joints::Inputs, Join)> = Vec::new();
     for (edge, part) in parts.iter().enumerate() {
-        let Some(faces) = met(part.what, bays, inputs.corners) else { continue };
-        for face in faces {
+        for (face, along) in met(part.what, bays, inputs) {
             let Some(on) = parts.iter().position(|part| part.what == face) else { continue };
-            join(inputs, parts, (edge, on), &mut joins)?;
+            let Some(meeting) = Meeting::of(frame, parts, (edge, on), along)? else { continue };
+            meeting.join(inputs, (edge, on), &mut joins)?;
         }
     }
     asked.joints = joins.first().map(|(asked, _)| asked.clone());
     Ok(joins.into_iter().map(|(_, join)| join).collect())
 }
 
-fn join(
-    inputs: &Inputs,
-    parts: &[Part],
-    (edge, on): (usize, usize),
-    joins: &mut Vec<(joints::Inputs, Join)>,
-) -> Result<(), Problems> {
-    let (Some(part), Some(face)) = (parts.get(edge), parts.get(on)) else { return Ok(()) };
-    let (Some(part_front), Some(face_front)) = (front(parts, edge), front(parts, on)) else { return Ok(()) };
-    let (rear, _) = part.place.along(Axis::Deep);
-    // Along the length of the face part.
-    let (datum, end) = face.place.along(face.grain);
-    let (near, far) = part.place.along(face.grain);
-    let from_end = near.minus(datum)?.min(end.minus(far)?);
-    let asked = joints::Inputs {
-        length: reading(part_front.minus(rear)?),
-        edge_thickness: reading(part.thickness),
-        face_thickness: reading(face.thickness),
-        from_end: reading(from_end),
-        ..inputs.joint_sizes.asked(inputs.joint)
-    };
-    let front_gap = face_front.minus(part_front)?;
-    let line = middle(near, far)?.minus(datum)?;
-    // How far from the end does not change the marks along it.
-    let alike = |(other, join): &&mut (joints::Inputs, Join)| {
-        join.front_gap == front_gap
-            && (&other.length, &other.edge_thickness, &other.face_thickness)
-                == (&asked.length, &asked.edge_thickness, &asked.face_thickness)
-    };
-    if let Some((_, join)) = joins.iter_mut().find(alike) {
-        join.pairs.push((edge, on));
-        join.lines.push(line);
-        return Ok(());
+/// Where an end of one part meets a face of another.
+struct Meeting {
+    along: Axis,
+    /// How long the joint is.
+    length: Length,
+    /// So much of that, at the far end, is taken by the back and what it lies in.
+    taken: Length,
+    /// So much of it, at its beginning and at its end, lies past the face.
+    past: [Length; 2],
+    /// From where marks on the face begin to where those on the end do.
+    gap: Length,
+    /// The middle of the end on the face.
+    line: Length,
+    /// From the end of the face to the end that meets it.
+    from_end: Length,
+    thickness: [Length; 2],
+    /// Another part may meet the other face of the same board at the same place, on its left: this one is on the right.
+    second: bool,
+}
+
+impl Meeting {
+    fn of(frame: &Frame, parts: &[Part], (edge, on): (usize, usize), along: Axis) -> Result<Option<Self>, LengthError> {
+        let (Some(part), Some(face)) = (parts.get(edge), parts.get(on)) else { return Ok(None) };
+        let (Some(part_front), Some(face_front)) = (front(parts, edge), front(parts, on)) else { return Ok(None) };
+        let at = |part: &Part, axis: Axis| part.place.along(axis);
+        // Across the joint on the face, from its lower or left end.
+        let across = face.grain;
+        let (datum, end) = at(face, across);
+        let (near, far) = at(part, across);
+        let from_end = near.minus(datum)?.min(end.minus(far)?);
+        let over = |by: Length| if by.is_positive() { by } else { Length::ZERO };
+        let (length, gap, line, taken, past) = match along {
+            Axis::Deep => {
+                // Only as far back as both go.
+                let rear = at(part, Axis::Deep).0.max(at(face, Axis::Deep).0);
+                let housed = !part.grooves.is_empty() || !face.grooves.is_empty();
+                let taken = if housed && frame.inner > rear { frame.inner.minus(rear)? } else { Length::ZERO };
+                let line = middle(near, far)?.minus(datum)?;
+                (part_front.minus(rear)?, face_front.minus(part_front)?, line, taken, [Length::ZERO; 2])
+            }
+            _ => {
+                let ((from, to), (low, high)) = (at(part, along), at(face, along));
+                let line = face_front.minus(middle(at(part, Axis::Deep).0, at(part, Axis::Deep).1)?)?;
+                // In a rabbet a strip is longer and higher than what is between the boards.
+                let (below, above) = (over(low.minus(from)?), over(to.minus(high)?));
+                let (gap, past) = if along == Axis::Up {
+                    (high.minus(to)?, [above, below])
+                } else {
+                    (from.minus(low)?, [below, above])
+                };
+                (to.minus(from)?, gap, line, Length::ZERO, past)
+            }
+        };
+        let second = matches!(face.what, What::Upright { .. })
+            && face.thick == Axis::Across
+            && at(part, Axis::Across).0 >= at(face, Axis::Across).1;
+        let thickness = [part.thickness, left_of(face, part)?];
+        // Rails and strips are joined along the middle of their own thickness, far from any end of the face.
+        let from_end = if along == Axis::Deep { from_end } else { face.thickness };
+        Ok(Some(Self { along, length, taken, past, gap, line, from_end, thickness, second }))
     }
-    let marks = answered(joints::solve(&asked), NAMES)?;
-    joins.push((asked, Join { pairs: vec![(edge, on)], front_gap, lines: vec![line], marks }));
-    Ok(())
+
+    fn asked(&self, inputs: &Inputs) -> Result<joints::Inputs, LengthError> {
+        let [edge, face] = self.thickness;
+        let asked = joints::Inputs {
+            length: reading(self.length),
+            edge_thickness: reading(edge),
+            face_thickness: reading(face),
+            from_end: reading(self.from_end),
+            ..inputs.joint_sizes.asked(inputs.joint)
+        };
+        let usual = asked.end_distance.length().unwrap_or_default();
+        let [before, behind] = self.past;
+        let clear = self.length.minus(before)?.minus(behind)?;
+        let low = self.along == Axis::Up && usual.times(4, 1)? > clear;
+        let end = if low { clear.times(1, 4)? } else { usual };
+        let (end_distance, other_end) = (reading(before.plus(end)?), reading(behind.plus(end)?));
+        let count = match inputs.joint {
+            _ if !low => asked.count.clone(),
+            // The end of a rail is low: two, or one of what is wide along the joint.
+            Kind::LooseTenon | Kind::Biscuit => "1".into(),
+            _ => "2".into(),
+        };
+        Ok(joints::Inputs { end_distance, other_end, count, ..asked })
+    }
+
+    /// What the card is asked, and what it says: clear of the back, and of what meets the other face of an upright.
+    fn solved(&self, inputs: &Inputs) -> Result<(joints::Inputs, joints::Answer), Problems> {
+        let mut asked = self.asked(inputs)?;
+        let mut answer = answered(joints::solve(&asked), NAMES)?;
+        if self.taken.is_positive() {
+            let skin = asked.skin.length().unwrap_or_default();
+            let half = answer.fixing.along.times(1, 2)?;
+            let last = answer.marks.last().copied().unwrap_or_default();
+            if last.plus(half)?.plus(skin)? > self.length.minus(self.taken)? {
+                asked.length = reading(self.length.minus(self.taken)?);
+                answer = answered(joints::solve(&asked), NAMES)?;
+            }
+        }
+        if self.second
+            && let (Some(first), Some(apart)) = (answer.marks.first(), answer.spacing)
+        {
+            // Between the others; two of them at the thirds.
+            let many = answer.marks.len();
+            let (share, count) = if many == 2 { (3, many) } else { (2, many - 1) };
+            let in_by = first.plus(apart.times(1, share)?)?;
+            asked.end_distance = reading(in_by);
+            let other = asked.length.length().unwrap_or_default().minus(*answer.marks.last().unwrap_or(first))?;
+            asked.other_end = reading(other.plus(apart.times(1, share)?)?);
+            asked.count = count.to_string().as_str().into();
+            answer = answered(joints::solve(&asked), NAMES)?;
+        }
+        Ok((asked, answer))
+    }
+
+    fn join(
+        &self,
+        inputs: &Inputs,
+        pair: (usize, usize),
+        joins: &mut Vec<(joints::Inputs, Join)>,
+    ) -> Result<(), Problems> {
+        let (asked, marks) = self.solved(inputs)?;
+        // How far from the end does not change the marks along it.
+        let alike = |(other, join): &&mut (joints::Inputs, Join)| {
+            (join.along, join.gap) == (self.along, self.gap)
+                && join.marks.marks == marks.marks
+                && (&other.length, &other.edge_thickness, &other.face_thickness)
+                    == (&asked.length, &asked.edge_thickness, &asked.face_thickness)
+        };
+        if let Some((_, join)) = joins.iter_mut().find(alike) {
+            join.pairs.push(pair);
+            join.lines.push(self.line);
+            return Ok(());
+        }
+        let join = Join { pairs: vec![pair], along: self.along, gap: self.gap, lines: vec![self.line], marks };
+        joins.push((asked, join));
+        Ok(())
+    }
+}
+
+/// How thick a board is where an end meets it: a rabbet for the back has taken its share behind the back.
+fn left_of(face: &Part, part: &Part) -> Result<Length, LengthError> {
+    let (rear, front) = part.place.along(Axis::Deep);
+    let over = |groove: &&Block| groove.from[1] < front && rear < groove.to[1] && front <= groove.to[1];
+    match face.grooves.iter().find(over) {
+        Some(groove) => face.thickness.minus(groove.extent(face.thick)?),
+        None => Ok(face.thickness),
+    }
 }
 
 fn middle(near: Length, far: Length) -> Result<Length, LengthError> {
     near.plus(far)?.times(1, 2)
+}
+
+/// The boards in which joints from both faces run into each other, or through what is joined on the other side.
+pub(super) fn that_meet(parts: &[Part], joins: &[Join]) -> Result<Vec<usize>, LengthError> {
+    let mut boards = Vec::new();
+    let each =
+        || joins.iter().flat_map(|join| join.pairs.iter().zip(&join.lines).map(move |(pair, line)| (join, pair, line)));
+    for (one, (edge, on), line) in each() {
+        for (other, (second, _), _) in each().filter(|(_, (_, face), at)| face == on && *at == line) {
+            let (Some(left), Some(right), Some(board)) = (parts.get(*edge), parts.get(*second), parts.get(*on)) else {
+                continue;
+            };
+            let apart = |part: &Part| part.place.from[0] >= board.place.to[0];
+            if board.thick != Axis::Across || apart(left) || !apart(right) || one.along != other.along {
+                continue;
+            }
+            if run_into(one, other, board.thickness)? && !boards.contains(on) {
+                boards.push(*on);
+            }
+        }
+    }
+    Ok(boards)
+}
+
+/// Whether joints from both faces of a board meet in it; a screw that goes through it comes out under what is joined there.
+fn run_into(one: &Join, other: &Join, thickness: Length) -> Result<bool, LengthError> {
+    let (a, b) = (&one.marks.fixing, &other.marks.fixing);
+    if a.through || b.through {
+        return Ok(true);
+    }
+    if a.in_other.plus(b.in_other)? < thickness {
+        return Ok(false);
+    }
+    let reach = a.along.plus(b.along)?.times(1, 2)?;
+    for mark in &one.marks.marks {
+        for theirs in &other.marks.marks {
+            if mark.plus(one.gap)?.minus(theirs.plus(other.gap)?)?.abs() < reach {
+                return Ok(true);
+            }
+        }
+    }
+    Ok(false)
 }

@@ -22,6 +22,7 @@ mod joins;
 mod lists;
 mod outside;
 mod part;
+mod plinth;
 mod rail;
 mod read;
 mod rows;
@@ -46,10 +47,12 @@ pub use joins::Join;
 pub use lists::{cut_list_csv, cut_list_text, edged};
 pub use outside::{Beside, Outside, OutsideShelf};
 pub use part::{Axis, Block, Hand, Part, Stock, What};
+pub use plinth::Plinth;
 pub use rail::{Rail, Socket};
 pub use rows::Rows;
 pub use sizes::{Holes, JointSizes};
 pub use templates::{Pattern, RowUse, Template, templates, without_template};
+pub use wall::StripScrews;
 pub use work::{Setup, Step};
 
 use crate::cards::{back_panel, bevelled_strips, clothes_rail, cup_hinge, groove, hanging, wall_cleat};
@@ -127,6 +130,12 @@ pub struct Cabinet {
     pub outside: Option<OutsideShelf>,
     /// The wall cleat.
     pub cleat: Option<wall_cleat::Answer>,
+    /// How its strip is screwed on, where it is not joined.
+    pub strip_screws: Option<StripScrews>,
+    /// The screws of the plinth.
+    pub plinth: Option<Plinth>,
+    /// Whether the back lies in grooves all round, so that the carcass is put together about it.
+    pub back_first: bool,
     /// The shelves under their load.
     pub shelves: Vec<Shelf>,
     /// The clothes rail.
@@ -170,7 +179,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let doors = doors::doors(inputs, &given, &frame, &mut asked)?;
     let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, (&mut built, &mut asked))?;
     let mut parts = built.parts;
-    let joins = joins::joins(inputs, given.bays, &parts, &mut asked)?;
+    let joins = joins::joins(inputs, &frame, &parts, &mut asked)?;
     let rail = rail::rail(inputs, &given, &frame, &mut asked)?;
     rail::hung(&given, &frame, rail.as_ref(), &mut parts)?;
     let mut clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
@@ -189,9 +198,11 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     };
     clashes.extend(outside::clashes(&site, &parts, outside.as_ref())?);
     clashes.extend(checks::past_room(inputs, &given, &frame, &parts)?);
+    clashes.extend(joins::that_meet(&parts, &joins)?.into_iter().map(|board| Clash::JointsMeet { board }));
     let weight_kg = checks::weight_kg(inputs, &parts)? + rail.as_ref().map_or(0.0, |rail| rail.own_weight_kg);
     // What stands on the shelf outside hangs on the wall all the same.
     let outside_kg = outside.as_ref().map_or(0.0, |shelf| shelf.load_kg);
+    let (strip_screws, plinth) = (wall::strip_screws(inputs, &given, &frame, &parts)?, plinth::plinth(&frame, &parts)?);
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
         shelves: checks::shelves(inputs, &parts, &mut asked)?,
@@ -219,6 +230,9 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         hooks,
         outside,
         cleat: frame.cleat.clone(),
+        strip_screws,
+        plinth,
+        back_first: inputs.back == Back::Groove && !inputs.past_bottom,
         rail,
         weight_kg,
         clashes,
@@ -241,7 +255,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
 /// What only the whole can say.
 fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> {
     let mut problems = Problems::default();
-    let boards = frame.board.times(2, 1)?;
+    let boards = frame.board.times(2, 1)?.plus(frame.plinth_rear(inputs))?;
     if inputs.stands == Stands::Plinth && given.toe.plus(boards)? >= frame.depth {
         let most = frame.depth.minus(boards)?;
         let why = "front and rear of the plinth have to stand under the cabinet";

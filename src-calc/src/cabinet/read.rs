@@ -58,6 +58,14 @@ pub(super) struct Given {
     pub(super) outside: Option<Ledge>,
 }
 
+impl Given {
+    /// What may be wrong with a size of the cabinet itself: the room on a wall may be anything, the cabinet is cut to one
+    /// size all the same.
+    pub(super) fn own_doubt(&self, inputs: &Inputs, typed: Range) -> Length {
+        if inputs.size_from == SizeFrom::Opening { Length::ZERO } else { typed.tolerance() }
+    }
+}
+
 /// A measured length above zero, no longer than any sheet.
 pub(super) fn measured(problems: &mut Problems, field: &'static str, reading: &Reading) -> Option<Range> {
     let range = problems.check(field, reading.range())?;

@@ -32,8 +32,8 @@ pub struct Rows {
     pub rows: hole_rows::Answer,
     /// How deep the holes are.
     pub deep: Length,
-    /// Whether they go right through, since those of the other face would meet them.
-    pub through: bool,
+    /// Whether the front row, and the rear one, go right through, since every hole of it meets one of the other face.
+    pub through: [bool; 2],
 }
 
 /// A shelf that found no hole, or a board and a plate that are in each other's way.
@@ -62,6 +62,7 @@ const NAMES: &[(&str, &str)] = &[
     ("rear_setback", "depth"),
     ("door_thickness", "door.thickness"),
     ("hole", "holes.pin"),
+    ("pitch", "holes.pin"),
     ("hole_depth", "holes.pin_depth"),
     ("shelves_from", "least_gap"),
     ("shelves_to", "least_gap"),
@@ -110,7 +111,15 @@ pub(super) fn rows(
             let rows = answered(hole_rows::solve(&asked), NAMES)?;
             asked_first.hole_rows.get_or_insert(asked);
             let deep = given.carcass.nominal().minus(rows.left_behind)?;
-            own.push(Rows { on: beside.on, face: beside.face, bay, datum: beside.z.0, rows, deep, through: false });
+            own.push(Rows {
+                on: beside.on,
+                face: beside.face,
+                bay,
+                datum: beside.z.0,
+                rows,
+                deep,
+                through: [false; 2],
+            });
         }
         if shelves {
             tight.extend(place((given, &compartments), bay, &own, built)?);
@@ -121,14 +130,32 @@ pub(super) fn rows(
     Ok((all, tight))
 }
 
-/// Holes from both faces that would meet are bored right through.
+/// A row whose every hole would meet one from the other face is bored right through.
 fn meet(given: &Given, all: &mut [Rows]) -> Result<(), LengthError> {
-    let boards: Vec<usize> = all.iter().map(|rows| rows.on).collect();
-    for rows in all {
-        let both = boards.iter().filter(|on| **on == rows.on).count() > 1;
-        rows.through = both && rows.deep.times(2, 1)? >= given.carcass.low();
+    let mut through = Vec::new();
+    for rows in all.iter() {
+        let other = all.iter().find(|other| other.on == rows.on && other.face != rows.face);
+        let Some(other) = other.filter(|_| !rows.rows.front.holes.is_empty()) else {
+            through.push([false; 2]);
+            continue;
+        };
+        let deep = rows.deep.plus(other.deep)? >= given.carcass.low();
+        through.push(
+            [Some(&rows.rows.front), rows.rows.rear.as_ref()]
+                .map(|row| row.is_some_and(|row| deep && !row.holes.is_empty() && is_met(row, &other.rows))),
+        );
+    }
+    for (rows, through) in all.iter_mut().zip(through) {
+        rows.through = through;
     }
     Ok(())
+}
+
+/// Whether the other face has a hole behind every one of a row. Both count from the same end and the same front edge.
+fn is_met(row: &hole_rows::Row, other: &hole_rows::Answer) -> bool {
+    let theirs =
+        || std::iter::once(&other.front).chain(&other.rear).filter(|theirs| theirs.from_front == row.from_front);
+    row.holes.iter().all(|hole| theirs().any(|theirs| theirs.holes.iter().any(|their| their.at == hole.at)))
 }
 
 fn asked(

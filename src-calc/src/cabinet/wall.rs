@@ -3,15 +3,20 @@
 use super::ask::{Asked, answered, reading};
 use super::checks::kilograms;
 use super::frame::Frame;
+use super::handles::{screw_length, screws};
 use super::hooks::Row;
 use super::inputs::{Back, Doors, Inputs, Stands};
+use super::part::{Axis, Part, What};
 use super::read::Given;
 use crate::cards::{clothes_rail, hanging};
 use crate::measure::{Figure, FigureKind, Length};
 use crate::problem::Problems;
+use serde::Serialize;
 
 /// The hanging card knows so many shelves.
 const MOST_SHELVES: u32 = 7;
+/// So far, in millimetres, screws go into the rear edges of top and sides at the most. Common practice.
+const DEEP_MM: i64 = 35;
 
 /// How the contents are told to the hanging card: by the metre where every bay has the same few shelves and no clothes
 /// hang there, else as the mass of every level, the bottom first. What is on more shelves than the card knows is put on
@@ -40,7 +45,9 @@ fn contents(
             at if at <= shelves => on_shelves / f64::from(shelves),
             _ => continue,
         };
-        *level = kilograms(kg);
+        if kg > 0.0 {
+            *level = kilograms(kg);
+        }
     }
     Ok((hanging::Load::Each, shelves, levels))
 }
@@ -87,7 +94,7 @@ pub(super) fn hang(
         hung: if rail { hanging::Hung::Rail } else { hanging::Hung::Cleat },
         bevel: inputs.bevel.clone(),
         bevel_down: match cleat {
-            Some(cleat) => reading(frame.board.plus(cleat.wide)?),
+            Some(cleat) => reading(frame.below_top.plus(cleat.wide)?),
             None => reading(frame.board.plus(half)?),
         },
         stands_off: reading(cleat.map_or(Length::ZERO, |cleat| cleat.stands_off)),
@@ -130,4 +137,43 @@ pub(super) fn hang(
     let answer = answered(hanging::solve(&asked), &names)?;
     asked_first.hanging = Some(asked);
     Ok(Some(answer))
+}
+
+/// How the strip of a cleat is screwed through a back that is planted on.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StripScrews {
+    /// The strip's place in the list of parts.
+    pub on: usize,
+    /// The holes into the rear edge of the top: from the strip's upper edge, and from its left end.
+    pub into_top: (Length, Vec<Length>),
+    /// The holes into the rear edges of the sides, in the same way.
+    pub into_sides: (Length, Vec<Length>),
+    /// How long the screws are.
+    pub screw: Length,
+}
+
+/// The screws of such a strip; none where it lies between the sides, where it is joined to them.
+pub(super) fn strip_screws(
+    inputs: &Inputs,
+    given: &Given,
+    frame: &Frame,
+    parts: &[Part],
+) -> Result<Option<StripScrews>, Problems> {
+    let strip = parts.iter().enumerate().find(|(_, part)| part.what == What::CabinetStrip);
+    let Some((on, strip)) = strip.filter(|_| inputs.back == Back::Planted) else { return Ok(None) };
+    let half = frame.board.times(1, 2)?;
+    let (left, right) = strip.place.along(Axis::Across);
+    let length = right.minus(left)?;
+    // The middles of the sides' edges, as far as the strip goes over them.
+    let sides = [half.minus(left)?, frame.width.minus(half)?.minus(left)?];
+    let through = given.strip.nominal().plus(given.back.nominal())?;
+    Ok(Some(StripScrews {
+        on,
+        into_top: (half, screws(length, Length::ZERO, "width")?),
+        into_sides: (
+            strip.width.times(1, 2)?,
+            sides.into_iter().filter(|at| at.is_positive() && *at < length).collect(),
+        ),
+        screw: screw_length(through, Length::mm(DEEP_MM, 1)?)?,
+    }))
 }

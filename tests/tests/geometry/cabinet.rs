@@ -1,6 +1,7 @@
 //! Random cabinets put together as solids of the `parry3d` library: what overlaps, what lies in which groove, what the
 //! doors cover, what the shelves lie on. Only the places of the parts are used, none of the cabinet's arithmetic.
 
+use super::cabinet_joints::joints_meet;
 use super::cabinet_outside::{outside_fits, with_outside};
 use parry3d_f64::bounding_volume::{Aabb, BoundingVolume};
 use parry3d_f64::math::{Pose, Vector};
@@ -265,29 +266,6 @@ fn cups_meet_plates(cabinet: &Cabinet, door: &Door) -> Result<(), TestCaseError>
     Ok(())
 }
 
-/// The line of a joint lies in the middle of the end that meets it, and its marks within both parts.
-fn joints_meet(cabinet: &Cabinet) -> Result<(), TestCaseError> {
-    for join in &cabinet.joins {
-        prop_assert_eq!(join.pairs.len(), join.lines.len());
-        for ((edge, face), line) in join.pairs.iter().zip(&join.lines) {
-            let (part, other) = (&cabinet.parts[*edge], &cabinet.parts[*face]);
-            let (end, board) = (bounds(&part.place), bounds(&other.place));
-            let met = end.loosened(TOUCH).intersection(&board);
-            prop_assert!(met.is_some(), "{:?} does not reach {:?}", part.what, other.what);
-            let upright = board.extents().z > board.extents().x;
-            let at = line.as_mm() + if upright { board.mins.z } else { board.mins.x };
-            let middle = if upright { end.center().z } else { end.center().x };
-            prop_assert!((at - middle).abs() < TOUCH, "{:?}: line at {at}, middle at {middle}", part.what);
-            for mark in &join.marks.marks {
-                // Marks count from the finished front edge of the part that is joined.
-                let y = cabinet.depth.as_mm() - join.front_gap.as_mm() - mark.as_mm();
-                prop_assert!(end.mins.y < y && y < end.maxs.y + 20.0, "{:?}: a mark at {y} in {end:?}", part.what);
-            }
-        }
-    }
-    Ok(())
-}
-
 fn tenths(range: std::ops::Range<i64>) -> impl Strategy<Value = Reading> {
     range.prop_map(|tenths| Reading::mm(&format!("{}.{}", tenths / 10, tenths % 10)))
 }
@@ -325,6 +303,7 @@ prop_compose! {
         bays in 1..5_u32,
         (fixed, loose, rail) in (0..3_u32, 0..5_u32, 0..9_u32),
         (reveal, gap) in (tenths(5..30), tenths(10..40)),
+        (pin, dowel) in (tenths(30..80), tenths(50..100)),
     ) -> Inputs {
         inputs.width = width;
         inputs.height = height;
@@ -345,6 +324,8 @@ prop_compose! {
         }
         inputs.reveal = reveal;
         inputs.gap = gap;
+        inputs.holes.pin = pin;
+        inputs.joint_sizes.dowel_diameter = dowel;
         inputs
     }
 }

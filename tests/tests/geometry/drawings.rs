@@ -125,9 +125,11 @@ fn part_is_whole(cabinet: &Cabinet, drawn: &Drawn) -> Result<(), TestCaseError> 
         Face::Left => Some(Hand::Left),
         _ => None,
     };
-    let rows = cabinet.rows.iter().filter(|rows| rows.on == at && (rows.through || Some(rows.face) == hand));
-    let holes: usize =
-        rows.map(|rows| rows.rows.front.holes.len() + rows.rows.rear.as_ref().map_or(0, |row| row.holes.len())).sum();
+    let rows = cabinet.rows.iter().filter(|rows| rows.on == at).flat_map(|rows| {
+        let both = [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().zip(rows.through);
+        both.filter_map(move |(row, through)| row.filter(|_| through || Some(rows.face) == hand))
+    });
+    let holes: usize = rows.map(|row| row.holes.len()).sum();
     let cups: usize = cabinet.doors.iter().filter(|door| door.on == at).map(|door| door.cups.len()).sum();
     prop_assert_eq!(on(&drawn.drawing, Layer::Hole), holes + cups, "{:?}", part.what);
     prop_assert_eq!(on(&drawn.drawing, Layer::Groove), part.grooves.len());
@@ -154,7 +156,7 @@ proptest! {
             part_is_whole(&cabinet, drawn)?;
         }
         // Whatever is sawn is drawn, itself or one that is alike.
-        for line in cabinet.cut_list.iter().filter(|line| line.stock != Stock::Edging) {
+        for line in cabinet.cut_list.iter().filter(|line| !matches!(line.stock, Stock::Edging | Stock::Rail)) {
             let drawn = all.iter().any(|one| matches!(one.view, View::Part { on, .. } if line.parts.contains(&on)));
             prop_assert!(drawn, "{} is not drawn", line.name);
         }

@@ -6,6 +6,7 @@ mod angles;
 mod back_panel;
 mod bevelled_strips;
 mod cabinet;
+mod cabinet_joints;
 mod cabinet_outside;
 mod clothes_rail;
 mod cup_hinge;

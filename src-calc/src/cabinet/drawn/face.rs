@@ -125,10 +125,9 @@ impl Map {
 fn rows(cabinet: &Cabinet, on: usize, face: Face, map: &Map, drawing: &mut Drawing) {
     for rows in cabinet.rows.iter().filter(|rows| rows.on == on) {
         let own = if rows.face == Hand::Right { Face::Right } else { Face::Left };
-        if own != face && !rows.through {
-            continue;
-        }
-        for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
+        let both = [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().zip(rows.through);
+        for (row, _) in both.filter(|(_, through)| own == face || *through) {
+            let Some(row) = row else { continue };
             for hole in &row.holes {
                 let place = [0.0, cabinet.depth.as_mm() - row.from_front.as_mm(), rows.datum.as_mm() + hole.at.as_mm()];
                 let radius = rows.rows.hole.as_mm() / 2.0;
@@ -251,13 +250,16 @@ fn joined(cabinet: &Cabinet, join: &Join, on: usize, face: Face, map: &Map, draw
             continue;
         }
         let (datum, _) = along(part, part.grain);
-        let at = datum + line.as_mm();
-        let place = |from_front: f64| {
-            let y = cabinet.depth.as_mm() - join.front_gap.as_mm() - from_front;
-            if part.grain == Axis::Up { [0.0, y, at] } else { [at, y, 0.0] }
+        let (gap, line, depth) = (join.gap.as_mm(), line.as_mm(), cabinet.depth.as_mm());
+        let [left, _, _] = part.place.from.map(Length::as_mm);
+        let [_, _, upper] = part.place.to.map(Length::as_mm);
+        let place = |mark: f64| match (join.along, part.grain) {
+            (Axis::Deep, Axis::Up) => [0.0, depth - gap - mark, datum + line],
+            (Axis::Deep, _) => [datum + line, depth - gap - mark, 0.0],
+            (Axis::Up, _) => [0.0, depth - line, upper - gap - mark],
+            (Axis::Across, _) => [left + gap + mark, depth - line, 0.0],
         };
-        let (rear, _) = along(end, Axis::Deep);
-        let length = cabinet.depth.as_mm() - join.front_gap.as_mm() - rear;
+        let length = join.marks.length.as_mm();
         drawing.shapes.push(Shape::line(Layer::Mark, map.point(place(0.0)), map.point(place(length))));
         for mark in &join.marks.marks {
             let radius = join.marks.fixing.across_other.as_mm() / 2.0;

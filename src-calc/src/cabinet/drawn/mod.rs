@@ -77,7 +77,8 @@ pub fn drawings(cabinet: &Cabinet) -> Result<Vec<Drawn>, LengthError> {
         // Those that are cut alike may be drilled differently: they are drawn once for each that is.
         let mut known: Vec<Drawing> = Vec::new();
         for on in &line.parts {
-            let Some(part) = cabinet.parts.get(*on).filter(|part| part.stock != Stock::Edging) else { continue };
+            let own = |part: &&Part| !matches!(part.stock, Stock::Edging | Stock::Rail);
+            let Some(part) = cabinet.parts.get(*on).filter(own) else { continue };
             for face in Face::of(cabinet, *on, part) {
                 let drawing = face::face(cabinet, *on, part, face)?;
                 if !known.contains(&drawing) {

@@ -39,14 +39,14 @@ fn the_demo_costs_what_its_sheets_and_fittings_cost() -> Checked {
     line(Priced::Board(Stock::Back), 1, "31.25");
     line(Priced::Hinge, 6, "26.10");
     line(Priced::ShelfPin, 12, "1.44");
-    // 14 · 0.035 is 0.49: rounded once, together.
-    line(Priced::Joint, 14, "0.49");
+    // 25 · 0.035 is 0.875: rounded once, together.
+    line(Priced::Joint, 25, "0.88");
     // Shelves and cleat come from the carcass's sheet; it stands on no legs; its screws have no price.
     assert_eq!(of(&costs, Priced::Board(Stock::Shelf)), None);
     assert_eq!(of(&costs, Priced::Leg), None);
     assert_eq!(of(&costs, Priced::WallFixing), Some((Amount::Pieces(4), None)));
-    // 64.50 + 78.90 + 31.25 + 26.10 + 1.44 + 0.49.
-    assert_eq!(costs.total.map(|total| total.to_string()).as_deref(), Some("202.68"));
+    // 64.50 + 78.90 + 31.25 + 26.10 + 1.44 + 0.88.
+    assert_eq!(costs.total.map(|total| total.to_string()).as_deref(), Some("203.07"));
     assert_eq!(costs.fewest_sheets, 3);
     assert!(costs.too_large.is_empty());
     Ok(())

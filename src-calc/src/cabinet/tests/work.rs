@@ -47,7 +47,7 @@ fn faces_are_marked_from_their_own_front_edge() -> Checked {
     // The bottom is flush with the sides: 14.6 / 2 up, its marks as they are.
     let low = mm("7.3")?;
     let bottom = on_faces(&cabinet, What::Side(Hand::Left)).into_iter().find(|(_, line)| *line == low);
-    let flush = cabinet.joins.iter().find(|join| join.front_gap.is_zero() && join.lines.contains(&low));
+    let flush = cabinet.joins.iter().find(|join| join.gap.is_zero() && join.lines.contains(&low));
     assert_eq!(bottom.map(|(marks, _)| marks), flush.map(|join| join.marks.marks.clone()));
     assert!(flush.is_some());
     Ok(())

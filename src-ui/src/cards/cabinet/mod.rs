@@ -50,6 +50,10 @@ fn clash(clash: &Clash, answer: &Answer, show: Show) -> AttrValue {
             let missing = show.on_drawing(missing);
             say_with("cabinet-clash-rail-low", [("bay", bay.into()), ("missing", missing.into())])
         }
+        Clash::JointsMeet { board } => {
+            let board = answer.parts.get(board).map(|part| parts::name(part.what)).unwrap_or_default();
+            say_with("cabinet-clash-joints", [("board", board.as_str().into())])
+        }
         Clash::LargerThanSheet { part } => {
             let part = answer.parts.get(part).map(|part| parts::name(part.what)).unwrap_or_default();
             say_with("cabinet-clash-sheet", [("part", part.as_str().into())])
@@ -145,6 +149,8 @@ fn sizes(answer: &Answer, show: Show) -> Group {
 
 fn fitted(what: Fitted) -> AttrValue {
     say(match what {
+        Fitted::InRoomAcross => "cabinet-fit-room-across",
+        Fitted::InRoomUp => "cabinet-fit-room-up",
         Fitted::BackInGroove => "cabinet-fit-groove",
         Fitted::BackAcross => "cabinet-fit-across",
         Fitted::BackUp => "cabinet-fit-up",

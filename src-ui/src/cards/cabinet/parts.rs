@@ -5,7 +5,9 @@ use crate::widgets::copying::PlainText;
 use crate::widgets::fold::Fold;
 use crate::widgets::saving::Save;
 use crate::words::{say, say_with};
-use scantling::cabinet::{Beside, Cabinet, Hand, Join, Line, Rows, Socket, Stock, What, cut_list_csv, cut_list_text};
+use scantling::cabinet::{
+    Axis, Beside, Cabinet, Hand, Join, Line, Rows, Socket, Stock, What, cut_list_csv, cut_list_text,
+};
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -120,17 +122,18 @@ fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
     let face = say(if rows.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
     let title = format!("{}, {face}", name(part.what));
     let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
-    let row_of = |row: &scantling::cards::hole_rows::Row| {
-        let values = [("setback", show.on_drawing(row.from_front).into())];
+    let row_of = |row: &scantling::cards::hole_rows::Row, through: bool| {
+        let deep = if through { say("cabinet-through").to_string() } else { show.on_drawing(rows.deep) };
+        // A bit is no mark on a tape.
+        let deep = format!("⌀ {}, {deep}", show.typed(rows.rows.hole));
+        let values = [("setback", show.on_drawing(row.from_front).into()), ("deep", deep.into())];
         let screws = row.holes.iter().filter(|hole| hole.plate).map(|hole| hole.at);
         let pins = row.holes.iter().filter(|hole| !hole.plate).map(|hole| hole.at);
         (say_with("cabinet-row", values), listed(pins, show), listed(screws, show))
     };
-    let (front, front_pins, screws) = row_of(&rows.rows.front);
-    let rear = rows.rows.rear.as_ref().map(row_of);
-    let deep = if rows.through { say("cabinet-through").to_string() } else { show.on_drawing(rows.deep) };
-    // A bit is no mark on a tape.
-    let deep = format!("⌀ {}, {deep}", show.typed(rows.rows.hole));
+    let [front_through, rear_through] = rows.through;
+    let (front, front_pins, screws) = row_of(&rows.rows.front, front_through);
+    let rear = rows.rows.rear.as_ref().map(|row| row_of(row, rear_through));
     html! {
         <table>
             <caption>{ title }</caption>
@@ -144,8 +147,35 @@ fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
                 if let Some((rear, pins, _)) = rear {
                     { row(rear, pins) }
                 }
-                { row(say("cabinet-holes-deep"), deep) }
             </tbody>
+        </table>
+    }
+}
+
+/// Plinth under the bottom, and the cleat's strip through a back that is planted on.
+fn screw_table(cabinet: &Cabinet, show: Show) -> Html {
+    let mut rows: Vec<(AttrValue, String)> = Vec::new();
+    let mut add = |words: AttrValue, at: &[Length]| rows.push((words, listed(at.iter().copied(), show)));
+    if let Some(plinth) = &cabinet.plinth {
+        for line in plinth.lines {
+            let values = [("front", show.on_drawing(line).into())];
+            add(say_with("cabinet-plinth-screws", values), &plinth.screws);
+        }
+    }
+    if let Some(strip) = &cabinet.strip_screws {
+        for (down, at) in [&strip.into_top, &strip.into_sides] {
+            let values = [("down", show.on_drawing(*down).into())];
+            add(say_with("cabinet-strip-screws", values), at);
+        }
+    }
+    if rows.is_empty() {
+        return Html::default();
+    }
+    let row = |(words, at)| html! { <tr><th scope="row">{ words }</th><td>{ at }</td></tr> };
+    html! {
+        <table>
+            <caption>{ say("cabinet-screws-through") }</caption>
+            <tbody>{ for rows.into_iter().map(row) }</tbody>
         </table>
     }
 }
@@ -154,7 +184,7 @@ fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
     let edges: Vec<usize> = join.pairs.iter().map(|(edge, _)| *edge).collect();
     let faces: Vec<usize> = join.pairs.iter().map(|(_, face)| *face).collect();
     let marks = listed(join.marks.marks.iter().copied(), show);
-    let on_faces = join.marks.marks.iter().filter_map(|mark| mark.plus(join.front_gap).ok());
+    let on_faces = join.marks.marks.iter().filter_map(|mark| mark.plus(join.gap).ok());
     let mut lines = Vec::new();
     for line in &join.lines {
         if !lines.contains(line) {
@@ -163,14 +193,19 @@ fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
     }
     let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
     let fixing = &join.marks.fixing;
+    let [on_edge, on_face, line_on_face] = match join.along {
+        Axis::Deep => ["cabinet-marks-edge", "cabinet-marks-face", "cabinet-line-face"],
+        Axis::Up => ["cabinet-marks-edge-down", "cabinet-marks-face-down", "cabinet-line-face-front"],
+        Axis::Across => ["cabinet-marks-edge-across", "cabinet-marks-face-across", "cabinet-line-face-front"],
+    };
     html! {
         <table>
             <caption>{ format!("{} – {}", names(cabinet, &edges), names(cabinet, &faces)) }</caption>
             <tbody>
-                { row(say("cabinet-marks-edge"), marks) }
-                { row(say("cabinet-marks-face"), listed(on_faces, show)) }
+                { row(say(on_edge), marks) }
+                { row(say(on_face), listed(on_faces, show)) }
                 { row(say("cabinet-line-edge"), show.on_drawing(join.marks.line)) }
-                { row(say("cabinet-line-face"), listed(lines.into_iter(), show)) }
+                { row(say(line_on_face), listed(lines.into_iter(), show)) }
                 { row(say("cabinet-joint-deep"), sizes([fixing.in_edge, fixing.in_other], show).replace('×', "/")) }
             </tbody>
         </table>
@@ -282,6 +317,7 @@ pub(super) fn hole_tables(cabinet: &Cabinet, show: Show) -> Html {
             { handle_table(cabinet, show) }
             { socket_table(cabinet, show) }
             { hook_table(cabinet, show) }
+            { screw_table(cabinet, show) }
             { bracket_table(cabinet, show) }
             { for cabinet.joins.iter().map(|join| join_table(cabinet, join, show)) }
         </div>

@@ -6,10 +6,16 @@ use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
-use scantling::cabinet::{Beside, Cabinet as Answer, Inputs, Setup, Step};
+use scantling::cabinet::{Axis, Beside, Cabinet as Answer, Inputs, Setup, Step};
+use scantling::cards::joints::Kind;
 use scantling::measure::Length;
 use std::rc::Rc;
 use yew::prelude::*;
+
+fn joined(key: &'static str, kind: Kind, marks: String, line: String) -> AttrValue {
+    let kind = joint(kind);
+    say_with(key, [("joint", kind.as_str().into()), ("marks", marks.into()), ("line", line.into())])
+}
 
 /// The setting in words.
 fn title(setup: &Setup, show: Show) -> AttrValue {
@@ -24,12 +30,25 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             let board = parts::stock(*stock);
             say_with("cabinet-do-crosscut", [("board", board.as_str().into()), ("stop", at(*stop).into())])
         }
-        Setup::Groove { height, passes } => {
+        Setup::CleatBoard { fence, stop } => {
+            say_with("cabinet-do-cleat-board", [("fence", at(*fence).into()), ("stop", at(*stop).into())])
+        }
+        Setup::CleatCut { stop } => say_with("cabinet-do-cleat-cut", [("stop", at(*stop).into())]),
+        Setup::Groove { height, stopped, passes } => {
             // Rounded to a tape's marks one by one, its two walls would no longer lie as far apart as the back is thick.
             let fine = |length: Length| plain(&show.fine_mm(length.as_mm()).main);
             let fences: Vec<_> = passes.iter().map(|pass| fine(pass.near)).collect();
-            let values = [("height", fine(*height).into()), ("fences", fences.join("; ").into())];
-            say_with("cabinet-do-groove", values)
+            let (height, fences) = (fine(*height), fences.join("; "));
+            let values = [("height", height.as_str().into()), ("fences", fences.as_str().into())];
+            match stopped {
+                None => say_with("cabinet-do-groove", values),
+                Some([from, to]) => {
+                    let ends = [("from", at(*from).into()), ("to", at(*to).into())];
+                    let [height, fences] = values;
+                    let [from, to] = ends;
+                    say_with("cabinet-do-groove-stopped", [height, fences, from, to])
+                }
+            }
         }
         Setup::Bevel { passes } => {
             let said = passes.iter().map(|pass| {
@@ -86,17 +105,35 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             ];
             say_with("cabinet-do-cups", values)
         }
-        Setup::Join { kind, marks, line } => {
-            let kind = joint(*kind);
-            let values = [("joint", kind.as_str().into()), ("marks", listed(marks).into()), ("line", at(*line).into())];
-            say_with("cabinet-do-join", values)
+        Setup::PlinthHoles { from_front, at: screws } => {
+            let values = [("front", at(*from_front).into()), ("at", listed(screws).into())];
+            say_with("cabinet-do-plinth-holes", values)
         }
-        Setup::JoinFace { kind, marks, line } => {
-            let kind = joint(*kind);
-            let values = [("joint", kind.as_str().into()), ("marks", listed(marks).into()), ("line", at(*line).into())];
-            say_with("cabinet-do-join-face", values)
+        Setup::StripHoles { down, at: screws } => {
+            let values = [("down", at(*down).into()), ("at", listed(screws).into())];
+            say_with("cabinet-do-strip-holes", values)
         }
-        Setup::Assemble => say("cabinet-do-assemble"),
+        Setup::Join { kind, along, marks, line } => {
+            let key = match along {
+                Axis::Deep => "cabinet-do-join",
+                Axis::Up => "cabinet-do-join-down",
+                Axis::Across => "cabinet-do-join-across",
+            };
+            joined(key, *kind, listed(marks), at(*line))
+        }
+        Setup::JoinFace { kind, along, marks, line } => {
+            let key = match along {
+                Axis::Deep => "cabinet-do-join-face",
+                Axis::Up => "cabinet-do-join-face-down",
+                Axis::Across => "cabinet-do-join-face-across",
+            };
+            joined(key, *kind, listed(marks), at(*line))
+        }
+        Setup::Assemble { about_back: false } => say("cabinet-do-assemble"),
+        Setup::Assemble { about_back: true } => say("cabinet-do-assemble-about"),
+        Setup::PlinthTogether => say("cabinet-do-plinth"),
+        Setup::FixPlinth => say("cabinet-do-fix-plinth"),
+        Setup::FixStrip => say("cabinet-do-fix-strip"),
         Setup::Rail { length } => say_with("cabinet-do-rail", [("length", at(*length).into())]),
         Setup::PutIn => say("cabinet-do-put-in"),
         Setup::FixHooks => say("cabinet-do-fix-hooks"),
