@@ -111,10 +111,8 @@ impl Drawing {
                     if upright { ([x - stroke, y], [x + stroke, y]) } else { ([x, y - stroke], [x, y + stroke]) };
                 out.line(Layer::Dimension, a, b);
             }
-            let (x, y) = (f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1]));
-            let lift = 0.4 * figure;
-            let at = if upright { [x - lift, y] } else { [x, y + lift] };
-            out.words(&dimension.words, at, figure, if upright { 90.0 } else { 0.0 });
+            let (at, turned) = dimension.words_at(figure);
+            out.words(&dimension.words, at, figure, if turned { 90.0 } else { 0.0 });
         }
         for note in &self.notes {
             out.words(&note.words, note.at, figure, 0.0);

@@ -134,6 +134,22 @@ impl Dimension {
         (self.to[1] - self.from[1]).abs() > (self.to[0] - self.from[0]).abs()
     }
 
+    /// Where the middle of the foot of its words is, and whether they are turned: upwards they run along their line, unless
+    /// they are longer than that, and then stand level beside it.
+    fn words_at(&self, figure: f64) -> (Point, bool) {
+        let [from, to] = self.ends();
+        let (x, y) = (f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1]));
+        let (lift, wide) = (0.4 * figure, width_of(&self.words, figure));
+        if !self.is_upright() {
+            return ([x, y + lift], false);
+        }
+        if wide <= (to[1] - from[1]).abs() {
+            return ([x - lift, y], true);
+        }
+        let beside = (STROKE + 0.3) * figure + wide / 2.0;
+        ([if self.beside < 0.0 { x - beside } else { x + beside }, y - lift], false)
+    }
+
     /// Where its line begins and ends.
     fn ends(&self) -> [Point; 2] {
         let shift = |[x, y]: Point| if self.is_upright() { [x + self.beside, y] } else { [x, y + self.beside] };
@@ -241,6 +257,10 @@ impl Drawing {
                 take([x - 2.0 * figure, y - 2.0 * figure]);
                 take([x + 2.0 * figure, y + 2.0 * figure]);
             }
+            let ([x, y], turned) = dimension.words_at(figure);
+            let half = if turned { 0.0 } else { width_of(&dimension.words, figure) / 2.0 };
+            take([x - half, y]);
+            take([x + half, y]);
         }
         for note in &self.notes {
             let half = width_of(&note.words, figure) / 2.0;

@@ -40,15 +40,10 @@ fn dimension(out: &mut String, dimension: &Dimension, figure: f64, top: f64) {
         };
         path(out, Layer::Dimension, &across, (false, ""), top);
     }
-    let [from, to] = ends;
-    let (x, y) = (f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1]));
     let words = escaped(&dimension.words);
-    let (x, y, turn) = if dimension.is_upright() {
-        let (x, y) = (number(x - 0.4 * figure), number(top - y));
-        (x, y, format!(" transform=\"rotate(-90 {x} {y})\""))
-    } else {
-        (number(x), number(top - y - 0.4 * figure), String::new())
-    };
+    let ([x, y], turned) = dimension.words_at(figure);
+    let [x, y] = [x, top - y].map(number);
+    let turn = if turned { format!(" transform=\"rotate(-90 {x} {y})\"") } else { String::new() };
     let _ = write!(out, "<text class=\"DIMENSION\" x=\"{x}\" y=\"{y}\"{turn} text-anchor=\"middle\">{words}</text>");
 }
 

@@ -84,3 +84,24 @@ fn shapes_say_what_they_belong_to() {
     assert_eq!(svg.matches(" data-owner=\"7\"").count(), 2);
     assert_eq!(svg.matches("data-owner").count(), 2, "what belongs to nothing says nothing: {svg}");
 }
+
+/// Six letters of a figure of 3 take at most 11.2: along a line of 30 they run upwards, beside one of 5 they stand level,
+/// and the paper has room for them.
+#[test]
+fn words_longer_than_what_they_measure_stand_level() -> Result<(), crate::measure::LengthError> {
+    let drawn = |high: f64| -> Result<Drawing, crate::measure::LengthError> {
+        let dimension = Dimension {
+            words: "113 mm".to_owned(),
+            ..Dimension::new([0.0, 0.0], [0.0, high], -10.0, Length::mm(113, 1)?)
+        };
+        let shapes = vec![Shape::rect(Layer::Outline, [0.0; 2], [100.0, 100.0])];
+        Ok(Drawing { shapes, dimensions: vec![dimension], ..Drawing::default() })
+    };
+    assert!(drawn(30.0)?.to_svg("").contains("rotate(-90"));
+    let short = drawn(5.0)?;
+    assert!(!short.to_svg("").contains("rotate"));
+    let ([x, _], turned) = short.dimensions[0].words_at(3.0);
+    assert!(!turned && x < -10.0 - 11.2 / 2.0, "{x}");
+    assert!(short.paper()[0][0] < x - 11.1 / 2.0, "{:?}", short.paper());
+    Ok(())
+}

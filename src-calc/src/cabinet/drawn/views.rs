@@ -9,6 +9,8 @@ use crate::measure::{Length, LengthError};
 /// How far beside the drawing a first dimension stands, and every further one, as shares of its larger side.
 const BESIDE: f64 = 0.06;
 const FURTHER: f64 = 0.06;
+/// What the words of a length take at the most, as a share of the same: ten letters.
+const WORDS: f64 = 0.19;
 
 /// A part as a rectangle across two axes.
 fn rect(part: &Part, layer: Layer, across: Axis, up: Axis, turned: bool) -> Shape {
@@ -66,8 +68,10 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     }
     let over_all = cabinet.height.plus(cabinet.base)?;
     let left = leftmost(cabinet);
-    drawing.dimensions.push(Dimension::new([left, -base], [left, height], rows.at(1), over_all));
-    heights(cabinet, &rows, &mut drawing)?;
+    let shortest = heights(cabinet, &rows, &mut drawing)?;
+    // Words that are longer than what they measure stand level, and need the room.
+    let row = if shortest < WORDS * width.max(height) { 4 } else { 1 };
+    drawing.dimensions.push(Dimension::new([left, -base], [left, height], rows.at(row), over_all));
     Ok(drawing)
 }
 
@@ -81,8 +85,8 @@ fn leftmost(cabinet: &Cabinet) -> f64 {
     cabinet.parts.iter().map(|part| along(part, Axis::Across).0).fold(0.0, f64::min)
 }
 
-/// Running heights of the first bay's boards on its left: clear heights from board to board.
-fn heights(cabinet: &Cabinet, rows: &Rows, drawing: &mut Drawing) -> Result<(), LengthError> {
+/// Clear heights from board to board of the first bay, on its left; gives the shortest, in millimetres.
+fn heights(cabinet: &Cabinet, rows: &Rows, drawing: &mut Drawing) -> Result<f64, LengthError> {
     let mut boards: Vec<(Length, Length)> = Vec::new();
     for part in &cabinet.parts {
         let counts = matches!(part.what, What::Bottom | What::Top)
@@ -93,11 +97,13 @@ fn heights(cabinet: &Cabinet, rows: &Rows, drawing: &mut Drawing) -> Result<(), 
     }
     boards.sort_unstable();
     let left = leftmost(cabinet);
+    let mut shortest = f64::INFINITY;
     for (board, next) in boards.iter().zip(boards.iter().skip(1)) {
         let clear = next.0.minus(board.1)?;
         drawing.dimensions.push(Dimension::new([left, mm(board.1)], [left, mm(next.0)], rows.at(0), clear));
+        shortest = shortest.min(mm(clear));
     }
-    Ok(())
+    Ok(shortest)
 }
 
 /// Whether a part is met by a cut at that place of an axis.

@@ -102,8 +102,17 @@ fn joints_from_both_faces_of_an_upright_pass_each_other() -> Checked {
     assert_eq!(left.marks.marks, all(&["45", "163.45", "281.9"])?);
     assert_eq!(right.marks.marks, all(&["104.225", "222.675"])?);
     assert!(cabinet.clashes.is_empty(), "{:?}", cabinet.clashes);
-    // Slots are too long to pass each other, and screws come out under the other shelf.
     let on = cabinet.parts.iter().position(|part| part.what == upright).ok_or("no upright")?;
+    // The order of work says which face each of them is in.
+    for (join, face) in [(left, Hand::Left), (right, Hand::Right)] {
+        let mut pairs = join.pairs.iter().zip(&join.lines);
+        let (_, line) = pairs.find(|((_, face), _)| *face == on).ok_or("no pair")?;
+        let (kind, along, line) = (Kind::Dowel, Axis::Deep, *line);
+        let setup = Setup::JoinFace { kind, along, marks: marks(join)?, line };
+        let step = cabinet.work.iter().find(|step| step.setup == setup).ok_or("no step")?;
+        assert_eq!(step.faces, [(on, face)]);
+    }
+    // Slots are too long to pass each other, and screws come out under the other shelf.
     for joint in [Kind::Biscuit, Kind::ConnectingScrew] {
         let cabinet = solved(&Inputs { joint, ..inputs.clone() })?;
         assert_eq!(cabinet.clashes, [Clash::JointsMeet { board: on }], "{joint:?}");

@@ -2,6 +2,7 @@
 
 use super::{Setup, Steps};
 use crate::cabinet::Cabinet;
+use crate::cabinet::part::Hand;
 use crate::measure::LengthError;
 
 pub(super) fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), LengthError> {
@@ -11,7 +12,8 @@ pub(super) fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), Length
             let deep = (!through).then_some(rows.deep);
             if let Some((row, first)) = row.and_then(|row| Some((row, row.holes.first()?))) {
                 let (first, hole) = (first.at, rows.rows.hole);
-                steps.add(Setup::Row { from_front: row.from_front, first, hole, deep }, rows.on);
+                let setup = Setup::Row { from_front: row.from_front, first, hole, deep };
+                steps.add_on(cabinet, setup, (rows.on, rows.face));
             }
         }
     }
@@ -25,7 +27,8 @@ pub(super) fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), Length
         steps.add(setup, door.on);
     }
     for socket in &cabinet.sockets {
-        steps.add(Setup::Socket { from_front: socket.from_front, up: socket.up }, socket.on);
+        let setup = Setup::Socket { from_front: socket.from_front, up: socket.up };
+        steps.add_on(cabinet, setup, (socket.on, socket.face));
     }
     if let Some(rail) = &cabinet.hooks {
         steps.add(Setup::HookRailHoles { from_front: rail.from_front, at: rail.screws.clone() }, rail.under);
@@ -58,9 +61,11 @@ pub(super) fn drilled(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), Length
     }
     for join in &cabinet.joins {
         let marks = join.marks.marks.iter().map(|mark| mark.plus(join.gap)).collect::<Result<Vec<_>, _>>()?;
-        for ((_, face), line) in join.pairs.iter().zip(&join.lines) {
+        for ((edge, face), line) in join.pairs.iter().zip(&join.lines) {
             let (kind, along) = (join.marks.kind, join.along);
-            steps.add(Setup::JoinFace { kind, along, marks: marks.clone(), line: *line }, *face);
+            let setup = Setup::JoinFace { kind, along, marks: marks.clone(), line: *line };
+            let [end, board] = [edge, face].map(|at| cabinet.parts.get(*at).map(|part| part.place.from[0]));
+            steps.add_on(cabinet, setup, (*face, if end < board { Hand::Left } else { Hand::Right }));
         }
     }
     Ok(())

@@ -7,7 +7,7 @@ mod together;
 pub use setup::Setup;
 
 use super::Cabinet;
-use super::part::{Axis, Part, Stock, What};
+use super::part::{Axis, Hand, Part, Stock, What};
 use crate::mark::mark;
 use crate::measure::{Length, LengthError};
 use serde::Serialize;
@@ -20,6 +20,8 @@ pub struct Step {
     pub setup: Setup,
     /// The parts, by their places in the list of parts.
     pub parts: Vec<usize>,
+    /// Of uprights, which have something in both faces: the part, and the face that this is done to.
+    pub faces: Vec<(usize, Hand)>,
 }
 
 /// Steps as they are gathered.
@@ -32,7 +34,17 @@ impl Steps {
         match self.0.iter_mut().find(|step| step.setup == setup) {
             Some(step) if step.parts.contains(&part) => {}
             Some(step) => step.parts.push(part),
-            None => self.0.push(Step { setup, parts: vec![part] }),
+            None => self.0.push(Step { setup, parts: vec![part], faces: Vec::new() }),
+        }
+    }
+
+    /// The same on a face of a part; it is told which where that part has something in both.
+    fn add_on(&mut self, cabinet: &Cabinet, setup: Setup, (part, face): (usize, Hand)) {
+        self.add(setup.clone(), part);
+        let upright = cabinet.parts.get(part).is_some_and(|part| matches!(part.what, What::Upright { .. }));
+        let step = self.0.iter_mut().find(|step| upright && step.setup == setup);
+        if let Some(step) = step.filter(|step| !step.faces.contains(&(part, face))) {
+            step.faces.push((part, face));
         }
     }
 }

@@ -117,13 +117,18 @@ pub(super) fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> Strin
     format!("{}{unit}", bare.join("; "))
 }
 
+/// How deep, in words.
+pub(super) fn deep(length: Length, show: Show) -> AttrValue {
+    say_with("cabinet-deep", [("deep", show.on_drawing(length).into())])
+}
+
 fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
     let Some(part) = cabinet.parts.get(rows.on) else { return Html::default() };
     let face = say(if rows.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
     let title = format!("{}, {face}", name(part.what));
     let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
     let row_of = |row: &scantling::cards::hole_rows::Row, through: bool| {
-        let deep = if through { say("cabinet-through").to_string() } else { show.on_drawing(rows.deep) };
+        let deep = if through { say("cabinet-through") } else { deep(rows.deep, show) };
         // A bit is no mark on a tape.
         let deep = format!("⌀ {}, {deep}", show.typed(rows.rows.hole));
         let values = [("setback", show.on_drawing(row.from_front).into()), ("deep", deep.into())];

@@ -6,7 +6,7 @@ use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
-use scantling::cabinet::{Axis, Beside, Cabinet as Answer, Inputs, Setup, Step};
+use scantling::cabinet::{Axis, Beside, Cabinet as Answer, Hand, Inputs, Setup, Step};
 use scantling::cards::joints::Kind;
 use scantling::measure::Length;
 use std::rc::Rc;
@@ -84,12 +84,12 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         }
         Setup::Edge => say("cabinet-do-edge"),
         Setup::Row { from_front, first, hole, deep } => {
-            let deep = deep.map_or_else(|| say("cabinet-through").to_string(), at);
+            let deep = deep.map_or_else(|| say("cabinet-through"), |deep| parts::deep(deep, show));
             let values = [
                 ("hole", show.typed(*hole).into()),
                 ("setback", at(*from_front).into()),
                 ("first", at(*first).into()),
-                ("deep", deep.into()),
+                ("deep", deep.as_str().into()),
             ];
             say_with("cabinet-do-row", values)
         }
@@ -147,6 +147,18 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
     }
 }
 
+/// Which face of an upright it is done to, as other steps may be done to the other.
+fn faces(step: &Step, here: &[usize]) -> String {
+    let done = |hand: Hand| step.faces.iter().any(|(part, face)| here.contains(part) && *face == hand);
+    let words = match (done(Hand::Left), done(Hand::Right)) {
+        (true, true) => say("cabinet-faces-both"),
+        (true, false) => say("cabinet-face-left"),
+        (false, true) => say("cabinet-face-right"),
+        (false, false) => return String::new(),
+    };
+    format!(", {words}")
+}
+
 /// The parts of a step, those that are cut alike as one tick.
 fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32]) -> Vec<Tick> {
     let mut ticks = Vec::new();
@@ -155,7 +167,7 @@ fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32
         if here.is_empty() {
             continue;
         }
-        let what = format!("{} × {}", here.len(), parts::names(answer, &here));
+        let what = format!("{} × {}{}", here.len(), parts::names(answer, &here), faces(step, &here));
         let then = parts::sizes([line.length, line.width], show);
         ticks.push(Tick { number: *number, what: what.into(), then: then.into(), done: done.contains(number) });
         *number += 1;
