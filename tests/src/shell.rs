@@ -39,6 +39,9 @@ pub struct Shell {
 /// What browsers come with.
 const LETTERS_PX: u32 = 16;
 
+/// A window is asked for so often.
+const STARTS: u32 = 3;
+
 impl Shell {
     /// Starts the app for the first time on this device.
     ///
@@ -122,6 +125,20 @@ impl Shell {
         }
     }
 
+    /// A session. On a busy machine WebKit's driver now and then gives up before there is one; then another is asked.
+    async fn asked_for(&mut self, wanted: &Capabilities) -> Outcome<WebDriver> {
+        for _ in 1..STARTS {
+            match WebDriver::new(self.driver.address(), wanted.clone()).await {
+                Err(error) if self.kind == Kind::Window => {
+                    eprintln!("The window did not start, and is started again: {error}");
+                    self.driver = drive(self.kind, self.home.path())?;
+                }
+                session => return Ok(session?),
+            }
+        }
+        Ok(WebDriver::new(self.driver.address(), wanted.clone()).await?)
+    }
+
     async fn begin(&mut self) -> Outcome {
         let wanted = match self.kind {
             Kind::Browser => browser_wanted(self.home.path(), self.letters_px),
@@ -131,7 +148,7 @@ impl Shell {
             }),
         };
         let wanted: Capabilities = serde_json::from_value(wanted)?;
-        self.session = Some(WebDriver::new(self.driver.address(), wanted).await?);
+        self.session = Some(self.asked_for(&wanted).await?);
         if self.kind == Kind::Browser {
             self.size(PHONE).await?;
             self.go_to("").await?;

@@ -5,7 +5,8 @@ use crate::tree;
 use std::ffi::OsStr;
 use std::io::{BufRead, BufReader};
 use std::path::PathBuf;
-use std::process::{Command, Stdio};
+use std::process::{Command, Output, Stdio};
+use std::thread::JoinHandle;
 
 /// A program, run from the repository's folder.
 pub(crate) fn program(name: impl AsRef<OsStr>) -> Command {
@@ -23,6 +24,33 @@ pub(crate) fn cargo() -> Command {
 pub(crate) fn run(what: &str, command: &mut Command) -> Result<(), Halt> {
     let status = command.status().map_err(|source| not_started(command, source))?;
     if status.success() { Ok(()) } else { Err(Halt::Unsuccessful { what: what.to_owned(), status }) }
+}
+
+/// A program that runs beside others.
+pub(crate) struct Begun(JoinHandle<std::io::Result<Output>>, String);
+
+/// Begins a program whose words are kept until it is asked for them.
+pub(crate) fn begun(command: &mut Command) -> Result<Begun, Halt> {
+    let child = command.stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn();
+    let child = child.map_err(|source| not_started(command, source))?;
+    // Read all the while, or it would wait for somebody to listen.
+    let program = command.get_program().to_string_lossy().into_owned();
+    Ok(Begun(std::thread::spawn(|| child.wait_with_output()), program))
+}
+
+impl Begun {
+    /// Waits for its end and shows what it said; `what` names the work in the sentence of a failure.
+    pub(crate) fn told(self, what: &str) -> Result<(), Halt> {
+        let Self(running, program) = self;
+        let ended = running.join().unwrap_or_else(|_| Err(std::io::ErrorKind::Other.into()));
+        let output = ended.map_err(|source| not_started(&Command::new(program), source))?;
+        print!("{}{}", String::from_utf8_lossy(&output.stderr), String::from_utf8_lossy(&output.stdout));
+        if output.status.success() {
+            Ok(())
+        } else {
+            Err(Halt::Unsuccessful { what: what.to_owned(), status: output.status })
+        }
+    }
 }
 
 /// Whether a command runs and succeeds; nothing is shown.

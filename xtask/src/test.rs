@@ -44,18 +44,28 @@ pub(crate) fn test(quick: bool) -> Result<(), Halt> {
 fn clippy() -> Result<(), Halt> {
     let mut command = call::cargo();
     command.args(["clippy", "--workspace", "--all-targets", "--", "--deny", "warnings"]);
-    call::run("Clippy", &mut command)
+    call::run("Clippy", &mut command)?;
+    // The fuzz targets are a workspace of their own. To be looked at they need no fuzzer, nor the compiler that makes one.
+    let mut command = call::cargo();
+    command.args(["clippy", "--manifest-path", "src-calc/fuzz/Cargo.toml", "--target-dir", "target"]);
+    command.args(["--", "--deny", "warnings"]).env("CUSTOM_LIBFUZZER_PATH", "none/libfuzzer.a");
+    call::run("Clippy of the fuzz targets", &mut command)
 }
 
+/// Both suites at once: the one waits for windows most of the time. What the second says is shown when the first is done.
 fn end_to_end(app: &Path) -> Result<(), Halt> {
     let display = Hidden::start()?;
-    let mut command = call::cargo();
-    command.args(["test", "--workspace"]);
-    for name in END_TO_END {
-        command.args(["--test", name]);
-    }
-    display.lend(prepared::tell(&mut command, app));
-    call::run("The end-to-end tests", &mut command)
+    let command = |name: &str| {
+        let mut command = call::cargo();
+        command.args(["test", "--workspace", "--test", name]);
+        display.lend(prepared::tell(&mut command, app));
+        command
+    };
+    let [shown, kept] = END_TO_END;
+    let second = call::begun(&mut command(kept))?;
+    let first = call::run("The tests in Chromium", &mut command(shown));
+    let second = second.told("The tests in the window");
+    first.and(second)
 }
 
 /// The names of all integration tests of the workspace.
