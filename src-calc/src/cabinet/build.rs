@@ -214,7 +214,7 @@ impl<'a> Built<'a> {
         let Frame { width, board, depth, .. } = *self.frame;
         let z = (self.given.base.negated(), Length::ZERO);
         let front = depth.minus(self.given.toe)?;
-        let rear = self.frame.plinth_rear(self.inputs);
+        let rear = self.frame.plinth_rear();
         let (behind_front, before_rear) = (front.minus(board)?, rear.plus(board)?);
         let across = (Length::ZERO, width);
         for (what, y) in [(What::PlinthFront, (behind_front, front)), (What::PlinthRear, (rear, before_rear))] {

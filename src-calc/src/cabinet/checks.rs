@@ -59,10 +59,15 @@ pub enum Clash {
         /// So much is missing.
         missing: Length,
     },
-    /// Joints from both faces of a board run into each other in it, or are covered by what is joined on the other face.
+    /// Joints run into each other in a part, or come through under what is joined on its other face, or meet a screw.
     JointsMeet {
         /// The board's place in the list of parts.
         board: usize,
+    },
+    /// A screw into the wall comes where an upright stands, and the rail under the top is not.
+    WallScrewOnUpright {
+        /// From the left end of what the screws go through.
+        at: Length,
     },
     /// A part is larger than a whole sheet.
     LargerThanSheet {

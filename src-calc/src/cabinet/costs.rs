@@ -6,7 +6,7 @@ use super::Cabinet;
 use super::ask::answered;
 use super::goods::{Fitting, SHEETS, layout};
 use super::handles::Pull;
-use super::inputs::{Board, Edging, Inputs, Stands};
+use super::inputs::{Back, Board, Edging, Inputs, Stands};
 use super::part::Stock;
 use crate::cards::materials::Decimal;
 use crate::cards::sheet_layout;
@@ -107,7 +107,7 @@ impl Priced {
         match fitting {
             Fitting::Hinge { .. } => Self::Hinge,
             Fitting::ShelfPin => Self::ShelfPin,
-            Fitting::Joint(_) => Self::Joint,
+            Fitting::Joint { .. } => Self::Joint,
             Fitting::WallFixing => Self::WallFixing,
             Fitting::RailSocket => Self::RailSocket,
             Fitting::Rail { .. } => Self::Rail,
@@ -222,7 +222,12 @@ impl Inputs {
             Priced::Rail | Priced::RailSocket => !self.rail_bay.is_blank(),
             Priced::Leg => self.stands == Stands::Legs,
             Priced::Handle => self.has_doors() && self.handle.pull == Pull::Strip,
-            Priced::Screw => self.counts(Priced::Handle) || self.counts(Priced::Hook) || self.has_outside(),
+            Priced::Screw => {
+                let plinth = self.stands == Stands::Plinth;
+                let (back, hung) =
+                    (self.back != Back::Groove, self.counts(Priced::Handle) || self.counts(Priced::Hook));
+                plinth || back || hung || self.has_outside()
+            }
             Priced::Hook => self.stands.is_hung() && !self.hooks.count.is_blank(),
             Priced::Bracket => self.has_outside(),
         }

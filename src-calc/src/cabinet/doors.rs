@@ -1,6 +1,6 @@
 //! The doors of a cabinet, and where their hinges are wished.
 
-use super::ask::{Asked, answered, reading};
+use super::ask::{answered, reading};
 use super::build::number;
 use super::checks::kilograms;
 use super::frame::{Frame, Stretch};
@@ -25,7 +25,9 @@ pub(super) struct Door {
     pub(super) from: Length,
     /// How far it reaches past the opening on the left and on the right; less than zero where it stops short.
     pub(super) overlays: [Length; 2],
-    /// What the card says of it.
+    /// What the card was asked.
+    pub(super) asked: cup_hinge::Inputs,
+    /// What it says.
     pub(super) answer: cup_hinge::Answer,
 }
 
@@ -37,6 +39,16 @@ fn mounting(inputs: &Inputs, on_upright: bool) -> cup_hinge::Mounting {
         Lie::Full if on_upright => cup_hinge::Mounting::Half,
         Lie::Full => cup_hinge::Mounting::Full,
     }
+}
+
+/// The card's problems with the cabinet's own names; the constant has one for each way that a door lies.
+fn told<T>(result: Result<T, Problems>, mounting: cup_hinge::Mounting) -> Result<T, Problems> {
+    let arm = match mounting {
+        cup_hinge::Mounting::Full => "arm",
+        cup_hinge::Mounting::Half => "half_arm",
+        cup_hinge::Mounting::Inset => "inset_arm",
+    };
+    answered(result, &[NAMES, &[("constant", arm)]].concat())
 }
 
 /// One opening, and what stands on either side of it.
@@ -59,7 +71,6 @@ struct Leaf {
 const NAMES: &[(&str, &str)] = &[
     ("reveal", "reveal"),
     ("gap", "gap"),
-    ("constant", "arm"),
     ("cup_edge", "cup_edge"),
     ("side", "carcass.thickness"),
     ("partition", "carcass.thickness"),
@@ -110,25 +121,18 @@ impl Opening {
         })
     }
 
-    fn door(
-        &self,
-        inputs: &Inputs,
-        given: &Given,
-        frame: &Frame,
-        (leaf, asked_first): (&Leaf, &mut Asked),
-    ) -> Result<Door, Problems> {
+    fn door(&self, inputs: &Inputs, given: &Given, frame: &Frame, leaf: &Leaf) -> Result<Door, Problems> {
         let mut asked = self.asked(inputs, given, leaf)?;
         if inputs.door.material.family().is_none() {
             weigh(inputs, given, &mut asked)?;
         }
-        let mut answer = answered(cup_hinge::solve(&asked), NAMES)?;
+        let mut answer = told(cup_hinge::solve(&asked), asked.mounting)?;
         if let Some(strip) = &given.handle {
             // The hinges carry the strip too.
             let kg = answer.door_weight_kg + strip.kg(inputs, answer.door_height.nominal())?;
             asked.door_weight = kilograms(kg);
-            answer = answered(cup_hinge::solve(&asked), NAMES)?;
+            answer = told(cup_hinge::solve(&asked), asked.mounting)?;
         }
-        asked_first.cup_hinge.get_or_insert(asked);
         let (width, height) = (answer.door_width.nominal(), answer.door_height.nominal());
         let hinge = answer.overlay;
         let x = match leaf.hinged {
@@ -149,7 +153,7 @@ impl Opening {
         let place = Block::new(x, y, (from, from.plus(height)?));
         let overlays = [self.x.0.minus(x.0)?, x.1.minus(self.x.1)?];
         let mounting = mounting(inputs, self.on_upright(leaf.hinged));
-        Ok(Door { bay: self.bay, hinged: leaf.hinged, mounting, place, from, overlays, answer })
+        Ok(Door { bay: self.bay, hinged: leaf.hinged, mounting, place, from, overlays, asked, answer })
     }
 }
 
@@ -160,24 +164,53 @@ fn weigh(inputs: &Inputs, given: &Given, asked: &mut cup_hinge::Inputs) -> Resul
         return Err(problems);
     };
     asked.door_weight = "1".into();
-    let sized = answered(cup_hinge::solve(asked), NAMES)?;
+    let sized = told(cup_hinge::solve(asked), asked.mounting)?;
     let area = sized.door_width.nominal().as_mm() * sized.door_height.nominal().as_mm();
     asked.door_weight = kilograms(area * given.door.nominal().as_mm() * density * 1e-9);
     Ok(())
 }
 
 /// Every door, from left to right.
-pub(super) fn doors(inputs: &Inputs, given: &Given, frame: &Frame, asked: &mut Asked) -> Result<Vec<Door>, Problems> {
+pub(super) fn doors(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<Vec<Door>, Problems> {
     let mut doors = Vec::new();
     let z = frame.opening()?;
     let last = frame.bays.len();
     for (at, x) in frame.bays.iter().enumerate() {
         let opening = Opening { bay: number(at), x: *x, z, uprights: [at > 0, at + 1 < last] };
         for leaf in leaves(inputs, given, &opening)? {
-            doors.push(opening.door(inputs, given, frame, (&leaf, asked))?);
+            doors.push(opening.door(inputs, given, frame, &leaf)?);
         }
     }
     Ok(doors)
+}
+
+/// The door as it hangs by the holes in its board, whose lower end lies so far below the opening: what its card is asked,
+/// and says. Where the card would put the hinges elsewhere, as it was asked first.
+pub(super) fn on_rows(
+    door: &Door,
+    cups: &[Length],
+    datum: Length,
+) -> Result<(cup_hinge::Inputs, cup_hinge::Answer), Problems> {
+    let at = |end_distance: Length, spread| cup_hinge::Inputs {
+        datum: reading(datum),
+        end_distance: reading(end_distance),
+        hinges: cups.len().to_string().as_str().into(),
+        spread,
+        ..door.asked.clone()
+    };
+    if let Some(first) = cups.first() {
+        for spread in [cup_hinge::Spread::Pitch, cup_hinge::Spread::Even] {
+            let asked = at(*first, spread);
+            if let Ok(answer) = cup_hinge::solve(&asked)
+                && answer.hinges.iter().map(|hinge| hinge.on_door).eq(cups.iter().copied())
+            {
+                return Ok((asked, answer));
+            }
+        }
+    }
+    let asked = cup_hinge::Inputs { datum: reading(datum), ..door.asked.clone() };
+    let answer = told(cup_hinge::solve(&asked), asked.mounting)?;
+    Ok((asked, answer))
 }
 
 /// How far a door goes over the board on that side of its opening, as if it were hinged there.
@@ -186,7 +219,7 @@ fn overlay(inputs: &Inputs, given: &Given, opening: &Opening, hinged: Hand) -> R
     let leaf = Leaf { hinged, doors: cup_hinge::Doors::One, width, other: Length::ZERO };
     let mut asked = opening.asked(inputs, given, &leaf)?;
     asked.door_weight = "1".into();
-    Ok(answered(cup_hinge::solve(&asked), NAMES)?.overlay)
+    Ok(told(cup_hinge::solve(&asked), asked.mounting)?.overlay)
 }
 
 fn leaves(inputs: &Inputs, given: &Given, opening: &Opening) -> Result<Vec<Leaf>, Problems> {

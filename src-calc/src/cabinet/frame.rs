@@ -1,10 +1,11 @@
 //! The carcass: its sizes inside and out, where its back lies, how it is divided.
 
 use super::ask::{Asked, answered, ranged, reading};
+use super::cleat;
 use super::inputs::{Back, Corners, Inputs, Lie, SizeFrom, Stands};
 use super::read::Given;
 use crate::cards::{back_panel, groove, spacing, wall_cleat};
-use crate::measure::{Length, LengthError, Range, Reading};
+use crate::measure::{Length, LengthError, Range};
 use crate::problem::{Problem, Problems};
 use crate::stock::materials::Kind;
 use crate::stock::movement::Sheet;
@@ -79,9 +80,10 @@ impl Frame {
         between.map(|(bay, next)| Ok((bay.1.minus(datum)?, next.0.minus(datum)?))).collect()
     }
 
-    /// Where the rear of a plinth stands: where the bottom is ripped back for the back, under what is left of it.
-    pub(super) fn plinth_rear(&self, inputs: &Inputs) -> Length {
-        if inputs.past_bottom && self.groove.is_some() { self.inner } else { Length::ZERO }
+    /// Where the rear of a plinth stands: in front of a back that lies in the boards, whose way is not shut by it then, and
+    /// whose screws are reached from inside.
+    pub(super) fn plinth_rear(&self) -> Length {
+        if self.groove.is_some() { self.inner } else { Length::ZERO }
     }
 
     /// Up to where a bay is free: to the top, or to the rail under it that the cabinet hangs by.
@@ -107,8 +109,8 @@ impl Frame {
                 return Err(Problems::one(field, Problem::Clash { why }));
             }
         }
-        let below_top = below_top(inputs, given)?;
-        let cleat = cleat(inputs, given, (width, height), (below_top, asked))?;
+        let below_top = cleat::below_top(inputs, given)?;
+        let cleat = cleat::cleat(inputs, given, (width, height), (below_top, asked))?;
         let rear = rear(inputs, given, cleat.as_ref(), asked)?;
         let depth = depth(inputs, given, &rear, cleat.as_ref())?;
         let outer = Outer { width, height, depth };
@@ -119,6 +121,7 @@ impl Frame {
         let least = rear.inner.plus(given.edging)?.plus(Length::mm(20, 1)?)?;
         if shelf_front <= least {
             let why = "the back, what is behind it and the doors leave no room for a shelf";
+            let least = given.depth.nominal().plus(least.minus(shelf_front)?)?;
             return Err(Problems::one("depth", Problem::TooSmall { least: least.into(), why }));
         }
         let groove = groove(inputs, given, &rear, Some(core), asked)?;
@@ -178,72 +181,6 @@ fn divided(
     let begins = std::iter::once(datum).chain(answer.pieces.iter().map(|piece| piece.far));
     let ends = answer.pieces.iter().map(|piece| piece.near).chain([end]);
     Ok(begins.zip(ends).collect())
-}
-
-/// Behind a back that is planted on, the cleat's strip is screwed to the rear edge of the top too; else it lies under it,
-/// in the rabbet where the back has one.
-fn below_top(inputs: &Inputs, given: &Given) -> Result<Length, LengthError> {
-    match inputs.back {
-        Back::Planted => Ok(Length::ZERO),
-        Back::Rabbet => given.carcass.nominal().minus(given.groove_depth),
-        Back::Groove => Ok(given.carcass.nominal()),
-    }
-}
-
-/// What is above the cabinet: the ceiling, or the end of the room on the wall where that is nearer.
-fn above(inputs: &Inputs, given: &Given) -> Result<Reading, LengthError> {
-    let (SizeFrom::Opening, Ok(top)) = (inputs.size_from, inputs.top_at.length()) else {
-        return Ok(inputs.ceiling.clone());
-    };
-    let room = top.plus(given.free)?;
-    match inputs.ceiling.length() {
-        Ok(ceiling) if ceiling <= room => Ok(inputs.ceiling.clone()),
-        Err(_) if !inputs.ceiling.is_blank() => Ok(inputs.ceiling.clone()),
-        _ => Ok(reading(room)),
-    }
-}
-
-fn cleat(
-    inputs: &Inputs,
-    given: &Given,
-    (width, height): (Length, Length),
-    (below_top, asked_first): (Length, &mut Asked),
-) -> Result<Option<wall_cleat::Answer>, Problems> {
-    if inputs.stands != Stands::Cleat {
-        return Ok(None);
-    }
-    let back = if inputs.back == Back::Planted { wall_cleat::Back::Flush } else { wall_cleat::Back::Inset };
-    let board = given.carcass.nominal();
-    let asked = wall_cleat::Inputs {
-        thickness: reading(given.strip.nominal()),
-        strip_height: inputs.strip_height.clone(),
-        bevel: inputs.bevel.clone(),
-        kerf: inputs.kerf.clone(),
-        back,
-        slack: inputs.slack.clone(),
-        cabinet_width: reading(width),
-        cabinet_height: reading(height),
-        side: reading(if inputs.back == Back::Planted { board } else { below_top }),
-        below_top: reading(below_top),
-        top_at: inputs.top_at.clone(),
-        ceiling: above(inputs, given)?,
-        ..wall_cleat::Inputs::default()
-    };
-    let names = [
-        ("thickness", "strip.thickness"),
-        ("strip_height", "strip_height"),
-        ("bevel", "bevel"),
-        ("kerf", "kerf"),
-        ("slack", "slack"),
-        ("cabinet_width", "width"),
-        ("end_gap", "width"),
-        ("cabinet_height", "height"),
-        ("top_at", "top_at"),
-        ("ceiling", "ceiling"),
-    ];
-    let answer = answered(wall_cleat::solve(&asked), &names)?;
-    asked_first.wall_cleat = Some(asked);
-    Ok(Some(answer))
 }
 
 /// Where the back lies, and where the room in front of it begins.

@@ -1,6 +1,7 @@
 //! What is cut and what is bought: the cut list, the fittings, and the cut list as sheet layout takes it.
 
-use super::inputs::{Board, Edging, Inputs, Stands};
+use super::handles::screw_length;
+use super::inputs::{Back, Board, Edging, Inputs, Stands};
 use super::part::{Part, Stock, What};
 use super::{Cabinet, Clash};
 use crate::cards::cup_hinge::Mounting;
@@ -64,7 +65,14 @@ pub enum Fitting {
     /// A pin for a shelf.
     ShelfPin,
     /// What joins the carcass.
-    Joint(Kind),
+    Joint {
+        /// What it is.
+        kind: Kind,
+        /// A dowel's or tenon's thickness, a biscuit's width; of a screw the hole for its thread.
+        across: Length,
+        /// How long it is.
+        length: Length,
+    },
     /// A screw, or another fixing, into the wall.
     WallFixing,
     /// A socket for an end of the clothes rail.
@@ -99,6 +107,35 @@ pub struct Fittings {
     pub what: Fitting,
     /// How many.
     pub count: usize,
+}
+
+/// From screw to screw round a back, in millimetres. Common practice.
+const BACK_PITCH_MM: i64 = 150;
+/// So far, in millimetres, they go into the boards at the most. From memory.
+const BACK_DEEP_MM: i64 = 18;
+
+/// The screws that hold a back which lies on the boards: planted on, or in rabbets.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct BackScrews {
+    /// How far one is from the next at the most.
+    pub pitch: Length,
+    /// How many.
+    pub count: usize,
+    /// How long they are.
+    pub length: Length,
+}
+
+/// The screws round the back; none where grooves hold it.
+pub(super) fn back_screws(inputs: &Inputs, parts: &[Part]) -> Result<Option<BackScrews>, LengthError> {
+    let Some(back) = parts.iter().find(|part| part.what == What::Back && inputs.back != Back::Groove) else {
+        return Ok(None);
+    };
+    let pitch = Length::mm(BACK_PITCH_MM, 1)?;
+    let round = back.length.plus(back.width)?.times(2, 1)?;
+    // Rounded up: minus the last whole number not above minus the quotient.
+    let count = round.negated().floor_div(pitch)?.unsigned_abs();
+    let length = screw_length(back.thickness, Length::mm(BACK_DEEP_MM, 1)?)?;
+    Ok(Some(BackScrews { pitch, count: usize::try_from(count).unwrap_or(usize::MAX), length }))
 }
 
 /// Everything that is bought by the piece.
@@ -141,10 +178,27 @@ pub(super) fn fittings(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Fittings> {
     let loose = cabinet.parts.iter().filter(|part| matches!(part.what, What::LooseShelf { .. })).count();
     add(Fitting::ShelfPin, loose.saturating_mul(4));
     for join in &cabinet.joins {
-        add(Fitting::Joint(join.marks.kind), join.pairs.len().saturating_mul(join.marks.marks.len()));
+        let (kind, sizes) = (join.marks.kind, &inputs.joint_sizes);
+        let typed = |reading: &Reading| reading.length().unwrap_or_default();
+        let whole = |mm: i64| Length::mm(mm, 1).unwrap_or_default();
+        let (across, length) = match (kind, &join.marks.screw) {
+            (_, Some(screw)) => (join.marks.fixing.across, screw.length),
+            (Kind::LooseTenon, None) => (join.marks.fixing.across, typed(&sizes.tenon_length)),
+            (Kind::Biscuit, None) => {
+                let (long, wide) = sizes.biscuit.size_mm();
+                (whole(wide), whole(long))
+            }
+            (_, None) => (join.marks.fixing.across, typed(&sizes.dowel_length)),
+        };
+        add(Fitting::Joint { kind, across, length }, join.pairs.len().saturating_mul(join.marks.marks.len()));
     }
     if let Some(hang) = &cabinet.hang {
-        add(Fitting::WallFixing, usize::try_from(hang.count).unwrap_or(usize::MAX));
+        // A spacer below has two of its own. Common practice.
+        let spacer = if cabinet.cleat.is_some() { 2 } else { 0 };
+        add(Fitting::WallFixing, usize::try_from(hang.count).unwrap_or(usize::MAX).saturating_add(spacer));
+    }
+    if let Some(back) = &cabinet.back_screws {
+        add(Fitting::Screw { length: back.length }, back.count);
     }
     for rail in cabinet.parts.iter().filter(|part| part.what == What::Rail) {
         add(Fitting::Rail { length: rail.length }, 1);

@@ -4,7 +4,7 @@ use super::ask::{Asked, answered, reading};
 use super::frame::Frame;
 use super::inputs::{Back, Corners, Inputs};
 use super::part::{Axis, Block, Hand, Part, What};
-use crate::cards::joints::{self, Kind};
+use crate::cards::joints::{self, Kind, Stays};
 use crate::measure::{Length, LengthError};
 use crate::problem::Problems;
 use serde::Serialize;
@@ -37,8 +37,8 @@ const NAMES: &[(&str, &str)] = &[
     ("core", "joint_sizes.core"),
     ("shank", "joint_sizes.shank"),
     ("spacing", "joint_sizes.spacing"),
-    ("length", "depth"),
-    ("end_distance", "depth"),
+    ("count", "joint_sizes.spacing"),
+    ("skin", "groove_depth"),
 ];
 
 /// The front of a part, its edging included.
@@ -77,10 +77,12 @@ pub(super) fn joins(inputs: &Inputs, frame: &Frame, parts: &[Part], asked: &mut 
     let bays = u32::try_from(frame.bays.len()).unwrap_or(u32::MAX);
     let mut joins: Vec<(joints::Inputs, Join)> = Vec::new();
     for (edge, part) in parts.iter().enumerate() {
+        // How far what is in the ends of this part comes along it, which what is in its edge has to keep clear of.
+        let mut ends = Length::ZERO;
         for (face, along) in met(part.what, bays, inputs) {
             let Some(on) = parts.iter().position(|part| part.what == face) else { continue };
             let Some(meeting) = Meeting::of(frame, parts, (edge, on), along)? else { continue };
-            meeting.join(inputs, (edge, on), &mut joins)?;
+            ends = meeting.join(inputs, (edge, on), ends, &mut joins)?.max(ends);
         }
     }
     asked.joints = joins.first().map(|(asked, _)| asked.clone());
@@ -149,7 +151,17 @@ impl Meeting {
         Ok(Some(Self { along, length, taken, past, gap, line, from_end, thickness, second }))
     }
 
-    fn asked(&self, inputs: &Inputs) -> Result<joints::Inputs, LengthError> {
+    /// The card's problems with the cabinet's own names.
+    fn told<T>(&self, result: Result<T, Problems>) -> Result<T, Problems> {
+        let long = match self.along {
+            Axis::Deep => "depth",
+            Axis::Up => "strip_height",
+            Axis::Across => "width",
+        };
+        answered(result, &[NAMES, &[("length", long), ("end_distance", long), ("other_end", long)]].concat())
+    }
+
+    fn asked(&self, inputs: &Inputs, ends: Length) -> Result<joints::Inputs, LengthError> {
         let [edge, face] = self.thickness;
         let asked = joints::Inputs {
             length: reading(self.length),
@@ -161,8 +173,8 @@ impl Meeting {
         let usual = asked.end_distance.length().unwrap_or_default();
         let [before, behind] = self.past;
         let clear = self.length.minus(before)?.minus(behind)?;
-        let low = self.along == Axis::Up && usual.times(4, 1)? > clear;
-        let end = if low { clear.times(1, 4)? } else { usual };
+        let low = self.along != Axis::Deep && usual.max(ends).times(4, 1)? > clear;
+        let end = if low { clear.times(1, 4)? } else { usual.max(ends) };
         let (end_distance, other_end) = (reading(before.plus(end)?), reading(behind.plus(end)?));
         let count = match inputs.joint {
             _ if !low => asked.count.clone(),
@@ -173,31 +185,31 @@ impl Meeting {
         Ok(joints::Inputs { end_distance, other_end, count, ..asked })
     }
 
-    /// What the card is asked, and what it says: clear of the back, and of what meets the other face of an upright.
-    fn solved(&self, inputs: &Inputs) -> Result<(joints::Inputs, joints::Answer), Problems> {
-        let mut asked = self.asked(inputs)?;
-        let mut answer = answered(joints::solve(&asked), NAMES)?;
+    /// What the card is asked, and what it says: clear of the back, of what is in the ends, and of what meets the other face
+    /// of an upright.
+    fn solved(&self, inputs: &Inputs, ends: Length) -> Result<(joints::Inputs, joints::Answer), Problems> {
+        let mut asked = self.asked(inputs, ends)?;
+        let mut answer = self.told(joints::solve(&asked))?;
+        let skin = asked.skin.length().unwrap_or_default();
+        let half = answer.fixing.along.times(1, 2)?;
         if self.taken.is_positive() {
-            let skin = asked.skin.length().unwrap_or_default();
-            let half = answer.fixing.along.times(1, 2)?;
             let last = answer.marks.last().copied().unwrap_or_default();
             if last.plus(half)?.plus(skin)? > self.length.minus(self.taken)? {
                 asked.length = reading(self.length.minus(self.taken)?);
-                answer = answered(joints::solve(&asked), NAMES)?;
+                answer = self.told(joints::solve(&asked))?;
             }
         }
-        if self.second
-            && let (Some(first), Some(apart)) = (answer.marks.first(), answer.spacing)
-        {
-            // Between the others; two of them at the thirds.
-            let many = answer.marks.len();
-            let (share, count) = if many == 2 { (3, many) } else { (2, many - 1) };
-            let in_by = first.plus(apart.times(1, share)?)?;
-            asked.end_distance = reading(in_by);
-            let other = asked.length.length().unwrap_or_default().minus(*answer.marks.last().unwrap_or(first))?;
-            asked.other_end = reading(other.plus(apart.times(1, share)?)?);
-            asked.count = count.to_string().as_str().into();
-            answer = answered(joints::solve(&asked), NAMES)?;
+        // A screw that goes through comes out under what is on the other face wherever it is.
+        if self.second && !answer.fixing.through {
+            // Whatever keeps them apart; where nothing does they are the same, and that they meet is told.
+            let apart = answer.fixing.along.plus(skin.times(2, 1)?)?;
+            for other in others(&asked, &answer, apart, half.plus(skin)?)? {
+                if let Ok(moved) = joints::solve(&other)
+                    && [answer.stays, Stays::Inside].contains(&moved.stays)
+                {
+                    return Ok((other, moved));
+                }
+            }
         }
         Ok((asked, answer))
     }
@@ -206,9 +218,16 @@ impl Meeting {
         &self,
         inputs: &Inputs,
         pair: (usize, usize),
+        ends: Length,
         joins: &mut Vec<(joints::Inputs, Join)>,
-    ) -> Result<(), Problems> {
-        let (asked, marks) = self.solved(inputs)?;
+    ) -> Result<Length, Problems> {
+        let (asked, marks) = self.solved(inputs, ends)?;
+        let reach = if self.along == Axis::Up {
+            let skin = asked.skin.length().unwrap_or_default();
+            marks.fixing.in_edge.plus(marks.fixing.along)?.plus(skin)?
+        } else {
+            Length::ZERO
+        };
         // How far from the end does not change the marks along it.
         let alike = |(other, join): &&mut (joints::Inputs, Join)| {
             (join.along, join.gap) == (self.along, self.gap)
@@ -219,12 +238,47 @@ impl Meeting {
         if let Some((_, join)) = joins.iter_mut().find(alike) {
             join.pairs.push(pair);
             join.lines.push(self.line);
-            return Ok(());
+            return Ok(reach);
         }
         let join = Join { pairs: vec![pair], along: self.along, gap: self.gap, lines: vec![self.line], marks };
         joins.push((asked, join));
-        Ok(())
+        Ok(reach)
     }
+}
+
+/// Other places for as many joints, or for fewer, at least so far from those of an answer: all of them farther back, or
+/// between the others, or at the thirds, or one in the middle. `near` is as near to an end as one of them may come.
+fn others(
+    asked: &joints::Inputs,
+    answer: &joints::Answer,
+    apart: Length,
+    near: Length,
+) -> Result<Vec<joints::Inputs>, LengthError> {
+    let (Some(first), Some(last), Some(spacing)) = (answer.marks.first(), answer.marks.last(), answer.spacing) else {
+        return Ok(Vec::new());
+    };
+    let (end, many) = (answer.length.minus(*last)?, answer.marks.len());
+    let at = |before: Length, behind: Length, count: usize| joints::Inputs {
+        end_distance: reading(before),
+        other_end: reading(behind),
+        count: count.to_string().as_str().into(),
+        ..asked.clone()
+    };
+    let mut all = Vec::new();
+    if end.minus(apart)? >= near && spacing >= apart.times(2, 1)? {
+        all.push(at(first.plus(apart)?, end.minus(apart)?, many));
+    }
+    let (half, third) = (spacing.times(1, 2)?, spacing.times(1, 3)?);
+    if many > 2 && half >= apart {
+        all.push(at(first.plus(half)?, end.plus(half)?, many - 1));
+    }
+    if many == 2 && third >= apart {
+        all.push(at(first.plus(third)?, end.plus(third)?, 2));
+    }
+    if many == 2 && half >= apart {
+        all.push(at(first.plus(half)?, end.plus(half)?, 1));
+    }
+    Ok(all)
 }
 
 /// How thick a board is where an end meets it: a rabbet for the back has taken its share behind the back.
@@ -239,46 +293,4 @@ fn left_of(face: &Part, part: &Part) -> Result<Length, LengthError> {
 
 fn middle(near: Length, far: Length) -> Result<Length, LengthError> {
     near.plus(far)?.times(1, 2)
-}
-
-/// The boards in which joints from both faces run into each other, or through what is joined on the other side.
-pub(super) fn that_meet(parts: &[Part], joins: &[Join]) -> Result<Vec<usize>, LengthError> {
-    let mut boards = Vec::new();
-    let each =
-        || joins.iter().flat_map(|join| join.pairs.iter().zip(&join.lines).map(move |(pair, line)| (join, pair, line)));
-    for (one, (edge, on), line) in each() {
-        for (other, (second, _), _) in each().filter(|(_, (_, face), at)| face == on && *at == line) {
-            let (Some(left), Some(right), Some(board)) = (parts.get(*edge), parts.get(*second), parts.get(*on)) else {
-                continue;
-            };
-            let apart = |part: &Part| part.place.from[0] >= board.place.to[0];
-            if board.thick != Axis::Across || apart(left) || !apart(right) || one.along != other.along {
-                continue;
-            }
-            if run_into(one, other, board.thickness)? && !boards.contains(on) {
-                boards.push(*on);
-            }
-        }
-    }
-    Ok(boards)
-}
-
-/// Whether joints from both faces of a board meet in it; a screw that goes through it comes out under what is joined there.
-fn run_into(one: &Join, other: &Join, thickness: Length) -> Result<bool, LengthError> {
-    let (a, b) = (&one.marks.fixing, &other.marks.fixing);
-    if a.through || b.through {
-        return Ok(true);
-    }
-    if a.in_other.plus(b.in_other)? < thickness {
-        return Ok(false);
-    }
-    let reach = a.along.plus(b.along)?.times(1, 2)?;
-    for mark in &one.marks.marks {
-        for theirs in &other.marks.marks {
-            if mark.plus(one.gap)?.minus(theirs.plus(other.gap)?)?.abs() < reach {
-                return Ok(true);
-            }
-        }
-    }
-    Ok(false)
 }

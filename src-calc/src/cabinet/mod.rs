@@ -5,8 +5,10 @@
 //! direction everything is exact.
 
 mod ask;
+mod bored;
 mod build;
 mod checks;
+mod cleat;
 mod costs;
 mod doors;
 mod drawn;
@@ -38,7 +40,7 @@ pub use costs::{Amount, Cost, Costs, Priced, Prices, costs};
 pub use drawn::{Drawn, Face, View, drawings};
 pub use fits::{Fit, Fitted};
 pub use given_back::given_back;
-pub use goods::{Fitting, Fittings, Line, layout};
+pub use goods::{BackScrews, Fitting, Fittings, Line, layout};
 pub use handed::handed;
 pub use handles::{At, Handle, Pull, StripHandle};
 pub use hooks::{HookRail, Hooks};
@@ -53,7 +55,7 @@ pub use rows::Rows;
 pub use sizes::{Holes, JointSizes};
 pub use templates::{Pattern, RowUse, Template, templates, without_template};
 pub use wall::StripScrews;
-pub use work::{Setup, Step};
+pub use work::{Bore, OnWall, Setup, Step};
 
 use crate::cards::{back_panel, bevelled_strips, clothes_rail, cup_hinge, groove, hanging, wall_cleat};
 use crate::caution::Caution;
@@ -132,9 +134,13 @@ pub struct Cabinet {
     pub cleat: Option<wall_cleat::Answer>,
     /// How its strip is screwed on, where it is not joined.
     pub strip_screws: Option<StripScrews>,
+    /// The screws round the back, where no groove holds it.
+    pub back_screws: Option<BackScrews>,
     /// The screws of the plinth.
     pub plinth: Option<Plinth>,
-    /// Whether the back lies in grooves all round, so that the carcass is put together about it.
+    /// Whether it stands on legs, which are no parts.
+    pub legs: bool,
+    /// Whether the carcass is put together about the back, which cannot go in afterwards.
     pub back_first: bool,
     /// The shelves under their load.
     pub shelves: Vec<Shelf>,
@@ -176,14 +182,14 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     let frame = Frame::new(inputs, &given, &mut asked)?;
     check(inputs, &given, &frame)?;
     let mut built = Built::carcass(inputs, &given, &frame)?;
-    let doors = doors::doors(inputs, &given, &frame, &mut asked)?;
+    let doors = doors::doors(inputs, &given, &frame)?;
     let (rows, tight) = rows::rows(inputs, &given, &frame, &doors, (&mut built, &mut asked))?;
     let mut parts = built.parts;
     let joins = joins::joins(inputs, &frame, &parts, &mut asked)?;
     let rail = rail::rail(inputs, &given, &frame, &mut asked)?;
     rail::hung(&given, &frame, rail.as_ref(), &mut parts)?;
     let mut clashes = checks::clashes(inputs, &given, &frame, &doors, &rows, (&tight, rail.as_ref()))?;
-    let doors = hung(inputs, &given, &rows, doors, &mut parts)?;
+    let doors = hung((inputs, &given, &frame), &rows, doors, (&mut parts, &mut asked))?;
     if let Some(strip) = &given.handle {
         strip.tell(&mut asked);
     }
@@ -198,11 +204,13 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
     };
     clashes.extend(outside::clashes(&site, &parts, outside.as_ref())?);
     clashes.extend(checks::past_room(inputs, &given, &frame, &parts)?);
-    clashes.extend(joins::that_meet(&parts, &joins)?.into_iter().map(|board| Clash::JointsMeet { board }));
+    let meet = bored::that_meet(&parts, &joins, outside.as_ref(), frame.depth.as_mm());
+    clashes.extend(meet.into_iter().map(|board| Clash::JointsMeet { board }));
     let weight_kg = checks::weight_kg(inputs, &parts)? + rail.as_ref().map_or(0.0, |rail| rail.own_weight_kg);
     // What stands on the shelf outside hangs on the wall all the same.
     let outside_kg = outside.as_ref().map_or(0.0, |shelf| shelf.load_kg);
     let (strip_screws, plinth) = (wall::strip_screws(inputs, &given, &frame, &parts)?, plinth::plinth(&frame, &parts)?);
+    let back_screws = goods::back_screws(inputs, &parts)?;
     let loose = parts.iter().any(|part| matches!(part.what, What::LooseShelf { .. }));
     let mut cabinet = Cabinet {
         shelves: checks::shelves(inputs, &parts, &mut asked)?,
@@ -231,8 +239,10 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         outside,
         cleat: frame.cleat.clone(),
         strip_screws,
+        back_screws,
         plinth,
-        back_first: inputs.back == Back::Groove && !inputs.past_bottom,
+        legs: inputs.stands == Stands::Legs,
+        back_first: back_first(inputs),
         rail,
         weight_kg,
         clashes,
@@ -243,7 +253,8 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
         cautions: Vec::new(),
     };
     let large = goods::larger_than_sheet(inputs, &cabinet)?;
-    cabinet.clashes.extend(large);
+    let missed = wall::on_uprights(inputs, &frame, cabinet.hang.as_ref())?;
+    cabinet.clashes.extend(large.into_iter().chain(missed));
     cabinet.fittings = goods::fittings(inputs, &cabinet);
     cabinet.work = work::steps(&cabinet)?;
     cabinet.work_mark = work::work_mark(&cabinet);
@@ -255,7 +266,7 @@ fn whole(inputs: &Inputs) -> Result<Cabinet, Problems> {
 /// What only the whole can say.
 fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> {
     let mut problems = Problems::default();
-    let boards = frame.board.times(2, 1)?.plus(frame.plinth_rear(inputs))?;
+    let boards = frame.board.times(2, 1)?.plus(frame.plinth_rear())?;
     if inputs.stands == Stands::Plinth && given.toe.plus(boards)? >= frame.depth {
         let most = frame.depth.minus(boards)?;
         let why = "front and rear of the plinth have to stand under the cabinet";
@@ -286,11 +297,10 @@ fn check(inputs: &Inputs, given: &Given, frame: &Frame) -> Result<(), Problems> 
 
 /// Adds the doors to the parts, their cups where the plates are, and what they are opened by.
 fn hung(
-    inputs: &Inputs,
-    given: &Given,
+    (inputs, given, frame): (&Inputs, &Given, &Frame),
     rows: &[Rows],
     doors: Vec<doors::Door>,
-    parts: &mut Vec<Part>,
+    (parts, asked_first): (&mut Vec<Part>, &mut Asked),
 ) -> Result<Vec<Door>, Problems> {
     let mut hung = Vec::new();
     for door in doors {
@@ -302,17 +312,28 @@ fn hung(
             Hand::Right => Hand::Left,
         };
         let own = rows.iter().find(|rows| rows.bay == door.bay && rows.face == face);
-        let cups = own.map(|rows| rows.rows.plates.iter().map(|plate| plate.on_door).collect()).unwrap_or_default();
+        let cups: Vec<Length> =
+            own.map(|rows| rows.rows.plates.iter().map(|plate| plate.on_door).collect()).unwrap_or_default();
+        let datum = own.map_or(Ok(Length::ZERO), |rows| frame.opening()?.0.minus(rows.datum))?;
+        let (told, answer) = doors::on_rows(&door, &cups, datum)?;
+        asked_first.cup_hinge.get_or_insert(told);
         let mut handle = None;
         if let Some(strip) = &given.handle {
             let (part, fixed) = strip.on_door(inputs, &door, (on, parts.len()))?;
             parts.push(part);
             handle = Some(fixed);
         }
-        let doors::Door { place, mounting, overlays, answer, .. } = door;
+        let doors::Door { place, mounting, overlays, .. } = door;
         hung.push(Door { on, place, mounting, overlays, cups, handle, answer });
     }
     Ok(hung)
+}
+
+/// Whether a back that is held at the bottom too has to go in while the carcass is put together: in grooves it always does,
+/// in rabbets where the strip of a cleat comes behind it.
+fn back_first(inputs: &Inputs) -> bool {
+    let behind = inputs.back == Back::Groove || (inputs.back == Back::Rabbet && inputs.stands == Stands::Cleat);
+    behind && !inputs.past_bottom
 }
 
 /// What one person may lift under the best conditions, in kilograms: the load constant of the revised NIOSH lifting
@@ -327,6 +348,9 @@ fn cautions(inputs: &Inputs, cabinet: &Cabinet) -> Vec<Caution> {
     }
     if !inputs.stands.is_hung() {
         all.push(Caution::TipsOver);
+    }
+    if cabinet.work.iter().any(|step| matches!(step.setup, Setup::StoppedGroove { .. })) {
+        all.push(Caution::RoutedSlot);
     }
     if cabinet.weight_kg > ONE_LIFTS_KG {
         all.push(Caution::HeavyLift);

@@ -1,5 +1,6 @@
 //! The rows of holes in the boards that bound each bay, and the shelves that lie on them.
 
+use super::Cabinet;
 use super::ask::{Asked, answered, reading};
 use super::build::Built;
 use super::doors::Door;
@@ -7,7 +8,8 @@ use super::frame::{Frame, Stretch};
 use super::inputs::{Corners, Inputs, Lie};
 use super::part::{Axis, Hand, What};
 use super::read::Given;
-use crate::cards::{hole_rows, spacing};
+use crate::cards::hole_rows::{self, Hole, Row};
+use crate::cards::spacing;
 use crate::measure::{Length, LengthError};
 use crate::problem::Problems;
 use crate::stock::line_boring::{FRONT_MM, PITCH_MM};
@@ -34,6 +36,29 @@ pub struct Rows {
     pub deep: Length,
     /// Whether the front row, and the rear one, go right through, since every hole of it meets one of the other face.
     pub through: [bool; 2],
+}
+
+impl Cabinet {
+    /// The holes of the front row and of the rear one that are bored from this face: not those that a row of the other face
+    /// makes, which goes right through. Of two such rows the one in the face that looks left is bored.
+    pub fn bored<'a>(&'a self, rows: &'a Rows) -> [Vec<&'a Hole>; 2] {
+        let other = self.rows.iter().find(|other| other.on == rows.on && other.face != rows.face);
+        let made = |row: &Row, through: bool, hole: &Hole| {
+            let other = other.filter(|_| rows.face == Hand::Right || !through);
+            other.is_some_and(|other| {
+                let both = [Some(&other.rows.front), other.rows.rear.as_ref()].into_iter().zip(other.through);
+                both.filter(|(_, through)| *through).filter_map(|(row, _)| row).any(|theirs| {
+                    theirs.from_front == row.from_front && theirs.holes.iter().any(|their| their.at == hole.at)
+                })
+            })
+        };
+        let of = |row: Option<&'a Row>, through: bool| {
+            let holes = row.into_iter().flat_map(|row| row.holes.iter().map(move |hole| (row, hole)));
+            holes.filter(|(row, hole)| !made(row, through, hole)).map(|(_, hole)| hole).collect()
+        };
+        let [front, rear] = rows.through;
+        [of(Some(&rows.rows.front), front), of(rows.rows.rear.as_ref(), rear)]
+    }
 }
 
 /// A shelf that found no hole, or a board and a plate that are in each other's way.

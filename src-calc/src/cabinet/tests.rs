@@ -93,7 +93,10 @@ fn the_demo_agrees_with_the_sum_done_by_hand() -> Checked {
     // Two ends of two boards, four and three dowels each; the strip of the cleat has two in each end and seven in its edge
     // under the top. Three hinges a door; four pins a shelf.
     let count = |what: Fitting| cabinet.fittings.iter().find(|line| line.what == what).map(|line| line.count);
-    assert_eq!(count(Fitting::Joint(crate::cards::joints::Kind::Dowel)), Some(2 * 4 + 2 * 3 + 2 * 2 + 7));
+    assert_eq!(
+        count(Fitting::Joint { kind: crate::cards::joints::Kind::Dowel, across: mm("6")?, length: mm("30")? }),
+        Some(2 * 4 + 2 * 3 + 2 * 2 + 7)
+    );
     assert_eq!(count(Fitting::Hinge { mounting: cup_hinge::Mounting::Full, plate: mm("2")? }), Some(6));
     assert_eq!(count(Fitting::ShelfPin), Some(12));
     assert_eq!(cabinet.hang.as_ref().map(|hang| hang.holds), Some(Holds::Yes));

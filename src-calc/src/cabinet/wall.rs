@@ -1,7 +1,7 @@
 //! Whether the wall holds the cabinet, with all that is in it.
 
 use super::ask::{Asked, answered, reading};
-use super::checks::kilograms;
+use super::checks::{Clash, kilograms};
 use super::frame::Frame;
 use super::handles::{screw_length, screws};
 use super::hooks::Row;
@@ -9,7 +9,7 @@ use super::inputs::{Back, Doors, Inputs, Stands};
 use super::part::{Axis, Part, What};
 use super::read::Given;
 use crate::cards::{clothes_rail, hanging};
-use crate::measure::{Figure, FigureKind, Length};
+use crate::measure::{Figure, FigureKind, Length, LengthError};
 use crate::problem::Problems;
 use serde::Serialize;
 
@@ -17,6 +17,8 @@ use serde::Serialize;
 const MOST_SHELVES: u32 = 7;
 /// So far, in millimetres, screws go into the rear edges of top and sides at the most. Common practice.
 const DEEP_MM: i64 = 35;
+/// No wall screw comes nearer than this, in millimetres, to the end of a rail. From memory.
+const CLEAR_MM: i64 = 12;
 
 /// How the contents are told to the hanging card: by the metre where every bay has the same few shelves and no clothes
 /// hang there, else as the mass of every level, the bottom first. What is on more shelves than the card knows is put on
@@ -137,6 +139,26 @@ pub(super) fn hang(
     let answer = answered(hanging::solve(&asked), &names)?;
     asked_first.hanging = Some(asked);
     Ok(Some(answer))
+}
+
+/// The wall screws of a rail that come where an upright parts it.
+pub(super) fn on_uprights(
+    inputs: &Inputs,
+    frame: &Frame,
+    hang: Option<&hanging::Answer>,
+) -> Result<Vec<Clash>, LengthError> {
+    let Some(hang) = hang.filter(|_| inputs.stands == Stands::Rail) else { return Ok(Vec::new()) };
+    let clear = Length::mm(CLEAR_MM, 1)?;
+    let mut clashes = Vec::new();
+    for (from, to) in frame.uprights(frame.board)? {
+        let met = |at: Length| Ok::<_, LengthError>(at > from.minus(clear)? && at < to.plus(clear)?);
+        for mark in &hang.marks {
+            if met(mark.at)? {
+                clashes.push(Clash::WallScrewOnUpright { at: mark.at });
+            }
+        }
+    }
+    Ok(clashes)
 }
 
 /// How the strip of a cleat is screwed through a back that is planted on.

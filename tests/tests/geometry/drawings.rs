@@ -5,6 +5,7 @@ use dxf::entities::EntityType;
 use proptest::prelude::*;
 use scantling::cabinet::{Axis, Cabinet, Drawn, Face, Hand, Inputs, Stock, View, What, drawings, solve};
 use scantling::drawing::{Drawing, Layer, Shape};
+use std::collections::BTreeSet;
 
 /// mm: six decimals are written.
 const WRITTEN: f64 = 2e-6;
@@ -129,9 +130,15 @@ fn part_is_whole(cabinet: &Cabinet, drawn: &Drawn) -> Result<(), TestCaseError> 
         let both = [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().zip(rows.through);
         both.filter_map(move |(row, through)| row.filter(|_| through || Some(rows.face) == hand))
     });
-    let holes: usize = rows.map(|row| row.holes.len()).sum();
+    // A hole that goes right through is one, whichever face it is counted in.
+    let holes: BTreeSet<_> = rows.flat_map(|row| row.holes.iter().map(|hole| (row.from_front, hole.at))).collect();
+    let holes = holes.len();
     let cups: usize = cabinet.doors.iter().filter(|door| door.on == at).map(|door| door.cups.len()).sum();
-    prop_assert_eq!(on(&drawn.drawing, Layer::Hole), holes + cups, "{:?}", part.what);
+    let plinth =
+        cabinet.plinth.as_ref().filter(|plinth| plinth.under == at).map_or(0, |plinth| 2 * plinth.screws.len());
+    let strip = cabinet.strip_screws.as_ref().filter(|strip| strip.on == at);
+    let strip = strip.map_or(0, |strip| strip.into_top.1.len() + strip.into_sides.1.len());
+    prop_assert_eq!(on(&drawn.drawing, Layer::Hole), holes + cups + plinth + strip, "{:?}", part.what);
     prop_assert_eq!(on(&drawn.drawing, Layer::Groove), part.grooves.len());
     prop_assert_eq!(on(&drawn.drawing, Layer::Datum), 1);
     // Nothing is drilled beside the board.

@@ -192,6 +192,12 @@ fn check(job: &Job) -> Result<(), TestCaseError> {
     near("spacer to the back", hung.spacer.bounding_rect().unwrap().max().x, back)?;
     let clear = hung.spacer.intersection(&hung.on_the_wall).unsigned_area();
     prop_assert!(clear < TOUCH_MM2, "the spacer and the wall strip overlap by {clear}");
+    if job.back == Back::Inset {
+        // Lifted by as much as it has to be, the cabinet has its bottom still below the spacer.
+        let bottom = answer.top_at.as_mm() - job.cabinet_height + job.below_top;
+        let spacer = hung.spacer.bounding_rect().unwrap().min().y;
+        prop_assert!(bottom + lift < spacer, "lifted by {lift} the bottom at {bottom} meets the spacer at {spacer}");
+    }
     picture(&answer, &hung)
 }
 

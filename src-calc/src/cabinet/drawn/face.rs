@@ -126,9 +126,9 @@ fn rows(cabinet: &Cabinet, on: usize, face: Face, map: &Map, drawing: &mut Drawi
     for rows in cabinet.rows.iter().filter(|rows| rows.on == on) {
         let own = if rows.face == Hand::Right { Face::Right } else { Face::Left };
         let both = [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().zip(rows.through);
-        for (row, _) in both.filter(|(_, through)| own == face || *through) {
+        for ((row, _), bored) in both.zip(cabinet.bored(rows)).filter(|((_, through), _)| own == face || *through) {
             let Some(row) = row else { continue };
-            for hole in &row.holes {
+            for hole in bored {
                 let place = [0.0, cabinet.depth.as_mm() - row.from_front.as_mm(), rows.datum.as_mm() + hole.at.as_mm()];
                 let radius = rows.rows.hole.as_mm() / 2.0;
                 drawing.shapes.push(Shape::Circle { layer: Layer::Hole, centre: map.point(place), radius });
@@ -186,6 +186,25 @@ fn hooks(cabinet: &Cabinet, on: usize, map: &Map, drawing: &mut Drawing) {
     if on == rail.under {
         let y = cabinet.depth.as_mm() - rail.from_front.as_mm();
         rail.screws.iter().for_each(|screw| circle(Layer::Hole, [left + screw.as_mm(), y, 0.0]));
+    }
+}
+
+/// Holes for the screws of the plinth through the bottom, and for those of a cleat's strip.
+fn screw_holes(cabinet: &Cabinet, (on, part): (usize, &Part), map: &Map, drawing: &mut Drawing) {
+    let (left, top) = (part.place.from[0].as_mm(), part.place.to[2].as_mm());
+    let mut circle = |place: [f64; 3]| {
+        let (layer, radius) = (Layer::Hole, SCREW_HOLE_MM / 2.0);
+        drawing.shapes.push(Shape::Circle { layer, centre: map.point(place), radius });
+    };
+    if let Some(plinth) = cabinet.plinth.as_ref().filter(|plinth| plinth.under == on) {
+        for y in plinth.lines.map(|line| cabinet.depth.as_mm() - line.as_mm()) {
+            plinth.screws.iter().for_each(|screw| circle([left + screw.as_mm(), y, 0.0]));
+        }
+    }
+    if let Some(strip) = cabinet.strip_screws.as_ref().filter(|strip| strip.on == on) {
+        for (down, at) in [&strip.into_top, &strip.into_sides] {
+            at.iter().for_each(|screw| circle([left + screw.as_mm(), 0.0, top - down.as_mm()]));
+        }
     }
 }
 
@@ -297,6 +316,7 @@ pub(super) fn face(cabinet: &Cabinet, on: usize, part: &Part, face: Face) -> Res
         handle_screws(door, &map, &mut drawing, hinged);
     }
     hooks(cabinet, on, &map, &mut drawing);
+    screw_holes(cabinet, (on, part), &map, &mut drawing);
     brackets(cabinet, (on, part), face, &map, &mut drawing);
     for join in &cabinet.joins {
         joined(cabinet, join, on, face, &map, &mut drawing);

@@ -61,6 +61,7 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     }
     let brackets = cabinet.outside.iter().flat_map(OutsideShelf::brackets_in_front);
     drawing.shapes.extend(brackets.map(|points| Shape::Line { layer: Layer::Outline, points, closed: false }));
+    drawing.shapes.extend(legs(cabinet, [0.0, width]));
     let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [width, low], rows.at(1), cabinet.width));
     for (from, to) in &cabinet.bays {
@@ -73,6 +74,18 @@ pub(super) fn front(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
     let row = if shortest < WORDS * width.max(height) { 4 } else { 1 };
     drawing.dimensions.push(Dimension::new([left, -base], [left, height], rows.at(row), over_all));
     Ok(drawing)
+}
+
+/// Legs, which are no parts, at both ends of what they stand under: as thick as half their distance from its end.
+fn legs(cabinet: &Cabinet, [from, to]: [f64; 2]) -> Vec<Shape> {
+    /// From the ends to the outer faces of legs, in millimetres. Common practice.
+    const IN_BY_MM: f64 = 50.0;
+    if !cabinet.legs {
+        return Vec::new();
+    }
+    let (foot, thick) = (-mm(cabinet.base), IN_BY_MM / 2.0);
+    let leg = |at: f64| Shape::rect(Layer::Outline, [at, foot], [at + thick, 0.0]);
+    vec![leg(from + IN_BY_MM), leg(to - IN_BY_MM - thick)]
 }
 
 /// Where the lowest part ends, or the legs that are no parts.
@@ -141,6 +154,7 @@ pub(super) fn section(cabinet: &Cabinet) -> Result<Drawing, LengthError> {
         let points = vec![[end, high + mm(shelf.leg)], [rear, high + mm(shelf.leg)], [rear, high], [end, high]];
         drawing.shapes.push(Shape::Line { layer: Layer::Outline, points, closed: false });
     }
+    drawing.shapes.extend(legs(cabinet, [0.0, depth]));
     let low = lowest(cabinet, base);
     drawing.dimensions.push(Dimension::new([0.0, low], [depth, low], rows.at(1), cabinet.depth));
     let shelf = cabinet

@@ -44,7 +44,7 @@ fn the_demo_costs_what_its_sheets_and_fittings_cost() -> Checked {
     // Shelves and cleat come from the carcass's sheet; it stands on no legs; its screws have no price.
     assert_eq!(of(&costs, Priced::Board(Stock::Shelf)), None);
     assert_eq!(of(&costs, Priced::Leg), None);
-    assert_eq!(of(&costs, Priced::WallFixing), Some((Amount::Pieces(4), None)));
+    assert_eq!(of(&costs, Priced::WallFixing), Some((Amount::Pieces(6), None)));
     // 64.50 + 78.90 + 31.25 + 26.10 + 1.44 + 0.88.
     assert_eq!(costs.total.map(|total| total.to_string()).as_deref(), Some("203.07"));
     assert_eq!(costs.fewest_sheets, 3);

@@ -84,7 +84,7 @@ fn the_strip_lies_in_the_rabbet() -> Checked {
 }
 
 /// Two shelves at one height meet an upright from both sides: 328.9 − 2 deep, dowels at 45, 163.45 and 281.9 of the one,
-/// and half way between them of the other.
+/// and of the other 12 farther back, which is a dowel of 6 and twice the skin of 3.
 #[test]
 fn joints_from_both_faces_of_an_upright_pass_each_other() -> Checked {
     let inputs = Inputs {
@@ -100,7 +100,7 @@ fn joints_from_both_faces_of_an_upright_pass_each_other() -> Checked {
     let left = join(&cabinet, What::FixedShelf { bay: 1, number: 1 }, upright)?;
     let right = join(&cabinet, What::FixedShelf { bay: 2, number: 1 }, upright)?;
     assert_eq!(left.marks.marks, all(&["45", "163.45", "281.9"])?);
-    assert_eq!(right.marks.marks, all(&["104.225", "222.675"])?);
+    assert_eq!(right.marks.marks, all(&["57", "175.45", "293.9"])?);
     assert!(cabinet.clashes.is_empty(), "{:?}", cabinet.clashes);
     let on = cabinet.parts.iter().position(|part| part.what == upright).ok_or("no upright")?;
     // The order of work says which face each of them is in.
@@ -108,7 +108,9 @@ fn joints_from_both_faces_of_an_upright_pass_each_other() -> Checked {
         let mut pairs = join.pairs.iter().zip(&join.lines);
         let (_, line) = pairs.find(|((_, face), _)| *face == on).ok_or("no pair")?;
         let (kind, along, line) = (Kind::Dowel, Axis::Deep, *line);
-        let setup = Setup::JoinFace { kind, along, marks: marks(join)?, line };
+        let fixing = &join.marks.fixing;
+        let bore = Bore { across: fixing.across, along: fixing.along, deep: Some(fixing.in_other) };
+        let setup = Setup::JoinFace { kind, along, marks: marks(join)?, line, bore };
         let step = cabinet.work.iter().find(|step| step.setup == setup).ok_or("no step")?;
         assert_eq!(step.faces, [(on, face)]);
     }
@@ -136,5 +138,95 @@ fn joints_keep_off_the_back() -> Checked {
             }
         }
     }
+    Ok(())
+}
+
+/// A shelf of the second bay has other marks in its left end, which meets the upright, than in its right one; pockets are
+/// cut in ends alone, and a connecting screw goes right through the face.
+#[test]
+fn ends_and_bores_are_told() -> Checked {
+    let inputs = Inputs {
+        width: Reading::mm("1200"),
+        bays: "2".into(),
+        fixed_shelves: "1".into(),
+        doors: Doors::None,
+        ..Inputs::default()
+    };
+    let cabinet = solved(&inputs)?;
+    let second = What::FixedShelf { bay: 2, number: 1 };
+    let on = cabinet.parts.iter().position(|part| part.what == second).ok_or("no shelf")?;
+    let ends = |cabinet: &Cabinet| -> Vec<Hand> {
+        let joins = cabinet.work.iter().filter(|step| matches!(step.setup, Setup::Join { .. }));
+        joins.flat_map(|step| &step.faces).filter(|(part, _)| *part == on).map(|(_, end)| *end).collect()
+    };
+    assert_eq!(ends(&cabinet).len(), 2);
+    assert!(ends(&cabinet).contains(&Hand::Left) && ends(&cabinet).contains(&Hand::Right));
+    let pockets = solved(&Inputs { joint: Kind::PocketScrew, ..inputs.clone() })?;
+    assert!(pockets.work.iter().any(|step| matches!(step.setup, Setup::Pockets { .. })));
+    assert!(!pockets.work.iter().any(|step| matches!(step.setup, Setup::JoinFace { .. } | Setup::Join { .. })));
+    let screws = solved(&Inputs { joint: Kind::ConnectingScrew, ..inputs })?;
+    let through = |step: &&Step| matches!(step.setup, Setup::JoinFace { bore: Bore { deep: None, .. }, .. });
+    assert!(screws.work.iter().any(|step| through(&step)));
+    assert!(screws.work.iter().filter(|step| matches!(step.setup, Setup::JoinFace { .. })).all(|step| through(&step)));
+    Ok(())
+}
+
+/// The hinge card that is opened from the cabinet has the cabinet's own cups, and plates from the side's lower end.
+#[test]
+fn hinges_are_told_where_the_holes_are() -> Checked {
+    let cabinet = solved(&Inputs::default())?;
+    let asked = cabinet.asked.cup_hinge.as_ref().ok_or("not asked")?;
+    let answer = cup_hinge::solve(asked).map_err(|problems| format!("{problems:?}"))?;
+    let cups: Vec<Length> = answer.hinges.iter().map(|hinge| hinge.on_door).collect();
+    assert_eq!(cups, cabinet.doors[0].cups);
+    // The demo by hand has the lowest plate's holes at 41 + 32·k: the cup 87.4 above a door that begins 1.6 up.
+    assert_eq!((answer.hinges[0].lower_hole, answer.hinges[0].upper_hole), (mm("73")?, mm("105")?));
+    Ok(())
+}
+
+/// A low rail, narrow bays and shallow shelves have fewer joints, and are no reason to refuse a cabinet.
+#[test]
+fn short_joints_are_no_refusal() -> Checked {
+    let two = || Inputs { bays: "2".into(), doors: Doors::None, ..Inputs::default() };
+    let mut low = Inputs { stands: Stands::Rail, strip_height: Reading::mm("40"), ..two() };
+    low.joint_sizes.dowel_diameter = Reading::mm("8");
+    let shallow = Inputs { depth: Reading::mm("200"), fixed_shelves: "1".into(), loose_shelves: "0".into(), ..two() };
+    let narrow = Inputs {
+        stands: Stands::Rail,
+        width: Reading::mm("400"),
+        bays: "4".into(),
+        loose_shelves: "0".into(),
+        ..two()
+    };
+    for inputs in [low, shallow, narrow] {
+        for joint in Kind::ALL {
+            let inputs = Inputs { joint: *joint, ..inputs.clone() };
+            if let Err(problems) = solve(&inputs) {
+                return Err(format!("{joint:?}, {} bays: {problems:?}", inputs.bays.typed()).into());
+            }
+        }
+    }
+    Ok(())
+}
+
+/// A connecting screw of 70 in the rail's end comes 52 and 2 deep into it: what is in its upper edge begins beyond that.
+/// Pushed on one another they are named.
+#[test]
+fn joints_in_ends_and_edges_keep_clear_of_each_other() -> Checked {
+    let mut inputs = Inputs { stands: Stands::Rail, joint: Kind::ConnectingScrew, ..Inputs::default() };
+    inputs.carcass.thickness = Reading::mm("18");
+    inputs.joint_sizes.screw_length = Reading::mm("70");
+    let cabinet = solved(&inputs)?;
+    let edge = join(&cabinet, What::HangingRail { bay: 1 }, What::Top)?;
+    assert!(edge.marks.marks[0] > mm("54")?, "{}", edge.marks.marks[0]);
+    assert!(cabinet.clashes.is_empty(), "{:?}", cabinet.clashes);
+    // A bracket's screw at the height of a fixed shelf, 50 from the front, meets a dowel that is 47 from it.
+    let mut inputs =
+        Inputs { fixed_shelves: "1".into(), loose_shelves: "0".into(), doors: Doors::None, ..Inputs::default() };
+    inputs.outside.at = Beside::Left;
+    inputs.outside.up = Reading::mm("630");
+    let cabinet = solved(&inputs)?;
+    let side = cabinet.parts.iter().position(|part| part.what == What::Side(Hand::Left)).ok_or("no side")?;
+    assert!(cabinet.clashes.contains(&Clash::JointsMeet { board: side }), "{:?}", cabinet.clashes);
     Ok(())
 }

@@ -15,29 +15,35 @@ fn the_back_goes_in_while_there_is_a_way() -> Checked {
     let back = held.parts.iter().position(|part| part.what == What::Back).ok_or("no back")?;
     let assembled = held.work.iter().find(|step| step.setup == Setup::Assemble { about_back: true });
     assert!(assembled.is_some_and(|step| step.parts.contains(&back)));
-    assert!(!held.work.iter().any(|step| step.setup == Setup::PutIn));
+    assert!(!held.work.iter().any(|step| matches!(step.setup, Setup::PutIn { .. })));
+    // In rabbets the strip of a cleat comes behind it.
+    let covered = solved(&Inputs { back: Back::Rabbet, past_bottom: false, ..Inputs::default() })?;
+    assert!(covered.work.iter().any(|step| step.setup == Setup::Assemble { about_back: true }));
     for inputs in [
         Inputs::default(),
-        Inputs { back: Back::Rabbet, past_bottom: false, ..Inputs::default() },
+        Inputs { back: Back::Rabbet, past_bottom: false, stands: Stands::Rail, ..Inputs::default() },
         Inputs { back: Back::Planted, past_bottom: false, ..Inputs::default() },
     ] {
         let cabinet = solved(&inputs)?;
-        assert!(order(&cabinet, &[|s| *s == Setup::Assemble { about_back: false }, |s| *s == Setup::PutIn]));
+        assert!(order(
+            &cabinet,
+            &[|s| *s == Setup::Assemble { about_back: false }, |s| matches!(s, Setup::PutIn { .. })]
+        ));
     }
     Ok(())
 }
 
-/// Under the cabinet the plinth shuts the way of a back that slides in from below. Its rear stands under what is left of
-/// the bottom, which begins at 12 + 6; the screws go through the bottom into the middles of both.
+/// The plinth is screwed on while its screws are reached. Its rear stands in front of the back, whose groove ends at 12 + 6,
+/// so that the back slides in past it; the screws go through the bottom into the middles of both.
 #[test]
-fn the_plinth_comes_after_the_back() -> Checked {
+fn the_plinth_leaves_the_back_its_way() -> Checked {
     let cabinet = solved(&Inputs { stands: Stands::Plinth, ..Inputs::default() })?;
     let steps: [fn(&Setup) -> bool; 5] = [
         |s| matches!(s, Setup::PlinthHoles { .. }),
         |s| matches!(s, Setup::Assemble { .. }),
-        |s| *s == Setup::PutIn,
         |s| *s == Setup::PlinthTogether,
         |s| *s == Setup::FixPlinth,
+        |s| matches!(s, Setup::PutIn { .. }),
     ];
     assert!(order(&cabinet, &steps), "{:?}", cabinet.work);
     assert_eq!(along(part(&cabinet, What::PlinthRear)?, Axis::Deep), [18.0, 32.6]);
@@ -47,7 +53,9 @@ fn the_plinth_comes_after_the_back() -> Checked {
     // Two crosses, two screws in either end of each; 14.6 and 35 less a skin of 3 take 45.
     assert_eq!((plinth.cross_screws, plinth.cross_screw, plinth.screw), (8, mm("45")?, mm("45")?));
     let held = solved(&Inputs { stands: Stands::Plinth, past_bottom: false, ..Inputs::default() })?;
-    assert_eq!(along(part(&held, What::PlinthRear)?, Axis::Deep), [0.0, 14.6]);
+    assert_eq!(along(part(&held, What::PlinthRear)?, Axis::Deep), [18.0, 32.6]);
+    let planted = solved(&Inputs { stands: Stands::Plinth, back: Back::Planted, ..Inputs::default() })?;
+    assert_eq!(along(part(&planted, What::PlinthRear)?, Axis::Deep), [0.0, 14.6]);
     Ok(())
 }
 
@@ -100,13 +108,40 @@ fn grooves_stop_before_ends_that_are_seen() -> Checked {
     let cabinet = solved(&inputs)?;
     let step = |what: What| {
         let on = cabinet.parts.iter().position(|part| part.what == what)?;
-        cabinet.work.iter().find_map(|step| match &step.setup {
-            Setup::Groove { stopped, .. } if step.parts.contains(&on) => Some(*stopped),
-            _ => None,
-        })
+        let setups = cabinet.work.iter().filter(|step| step.parts.contains(&on)).map(|step| step.setup.clone());
+        setups.into_iter().find(|setup| matches!(setup, Setup::Groove { .. } | Setup::StoppedGroove { .. }))
     };
-    let stopped = Some([mm("8.6")?, mm("830 - 8.6")?]);
-    assert_eq!([step(What::Top), step(What::Bottom)], [Some(stopped); 2]);
-    assert_eq!(step(What::Side(Hand::Left)), Some(None));
+    let (depth, walls, ends) = (mm("6")?, [mm("15.1")?, mm("21.1")?], [mm("8.6")?, mm("830 - 8.6")?]);
+    let stopped = Some(Setup::StoppedGroove { depth, walls, ends });
+    assert_eq!([step(What::Top), step(What::Bottom)], [stopped.clone(), stopped]);
+    assert!(matches!(step(What::Side(Hand::Left)), Some(Setup::Groove { rabbet: false, .. })));
+    assert!(cabinet.cautions.contains(&Caution::RoutedSlot));
+    Ok(())
+}
+
+/// Ticks belong to the very work: whatever changes a step makes another mark of it, and what changes none does not.
+#[test]
+fn the_mark_changes_with_the_work() -> Checked {
+    let mark = |change: fn(&mut Inputs)| -> Result<String, String> {
+        let mut inputs = Inputs::default();
+        change(&mut inputs);
+        Ok(solved(&inputs)?.work_mark)
+    };
+    let demo = mark(|_| {})?;
+    let changes: [fn(&mut Inputs); 9] = [
+        |inputs| inputs.joint = crate::cards::joints::Kind::ConnectingScrew,
+        |inputs| inputs.joint_sizes.dowel_diameter = Reading::mm("8"),
+        |inputs| inputs.cup_edge = Reading::mm("5"),
+        |inputs| inputs.holes.cup = Reading::mm("26"),
+        |inputs| inputs.holes.pin_depth = Reading::mm("9"),
+        |inputs| inputs.kerf = Reading::mm("2.6"),
+        |inputs| inputs.groove_fit = Reading::mm("0.5"),
+        |inputs| inputs.top_at = Reading::mm("2050"),
+        |inputs| inputs.width = Reading::mm("831"),
+    ];
+    for (at, change) in changes.into_iter().enumerate() {
+        assert_ne!(mark(change)?, demo, "change {at}");
+    }
+    assert_eq!(mark(|inputs| inputs.prices.hinge = "4".into())?, demo);
     Ok(())
 }

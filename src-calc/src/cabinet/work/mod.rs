@@ -4,7 +4,7 @@ mod drilled;
 mod setup;
 mod together;
 
-pub use setup::Setup;
+pub use setup::{Bore, OnWall, Setup};
 
 use super::Cabinet;
 use super::part::{Axis, Hand, Part, Stock, What};
@@ -20,7 +20,8 @@ pub struct Step {
     pub setup: Setup,
     /// The parts, by their places in the list of parts.
     pub parts: Vec<usize>,
-    /// Of uprights, which have something in both faces: the part, and the face that this is done to.
+    /// Of uprights, which have something in both faces, and of fixed shelves, which have it in both ends: the part, and
+    /// where this is done to it.
     pub faces: Vec<(usize, Hand)>,
 }
 
@@ -40,11 +41,19 @@ impl Steps {
 
     /// The same on a face of a part; it is told which where that part has something in both.
     fn add_on(&mut self, cabinet: &Cabinet, setup: Setup, (part, face): (usize, Hand)) {
+        if cabinet.parts.get(part).is_some_and(|part| matches!(part.what, What::Upright { .. })) {
+            self.add_end(setup, (part, face));
+        } else {
+            self.add(setup, part);
+        }
+    }
+
+    /// The same on one end or face of a part, which is told.
+    fn add_end(&mut self, setup: Setup, (part, end): (usize, Hand)) {
         self.add(setup.clone(), part);
-        let upright = cabinet.parts.get(part).is_some_and(|part| matches!(part.what, What::Upright { .. }));
-        let step = self.0.iter_mut().find(|step| upright && step.setup == setup);
-        if let Some(step) = step.filter(|step| !step.faces.contains(&(part, face))) {
-            step.faces.push((part, face));
+        let step = self.0.iter_mut().find(|step| step.setup == setup);
+        if let Some(step) = step.filter(|step| !step.faces.contains(&(part, end))) {
+            step.faces.push((part, end));
         }
     }
 }
@@ -82,8 +91,17 @@ pub(super) fn steps(cabinet: &Cabinet) -> Result<Vec<Step>, LengthError> {
     }
     if let Some(groove) = &cabinet.groove {
         for (at, part) in sawn(&cabinet.parts).filter(|(_, part)| !part.grooves.is_empty()) {
-            let (height, passes) = (groove.depth, groove.passes.clone());
-            steps.add(Setup::Groove { height, stopped: stopped(part)?, passes }, at);
+            let setup = match stopped(part)? {
+                Some(ends) => {
+                    Setup::StoppedGroove { depth: groove.depth, walls: [groove.starts_at, groove.ends_at], ends }
+                }
+                None => Setup::Groove {
+                    height: groove.depth,
+                    rabbet: groove.starts_at.is_zero(),
+                    passes: groove.passes.clone(),
+                },
+            };
+            steps.add(setup, at);
         }
     }
     if let Some(cleat) = &cabinet.cleat {
@@ -128,10 +146,30 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
             hasher.write(part.what.name().as_bytes());
         }
         for rows in &cabinet.rows {
-            for hole in &rows.rows.front.holes {
-                (hole.at, hole.plate).hash(hasher);
+            for row in std::iter::once(&rows.rows.front).chain(&rows.rows.rear) {
+                for hole in &row.holes {
+                    (hole.at, hole.plate).hash(hasher);
+                }
+                row.from_front.hash(hasher);
             }
-            rows.rows.front.from_front.hash(hasher);
+            (rows.rows.hole, rows.deep, rows.through).hash(hasher);
+        }
+        for door in &cabinet.doors {
+            let cup = &door.answer.plan.cup;
+            (&door.cups, door.answer.cup_centre, cup.width, cup.depth).hash(hasher);
+        }
+        if let Some(groove) = &cabinet.groove {
+            (groove.starts_at, groove.ends_at, groove.depth, groove.kerf).hash(hasher);
+        }
+        if let Some(cleat) = &cabinet.cleat {
+            (cleat.board, cleat.wall_strip_at, cleat.spacer_at).hash(hasher);
+            cleat.passes.iter().for_each(|pass| pass.fence.hash(hasher));
+        }
+        if let Some(plinth) = &cabinet.plinth {
+            (plinth.lines, &plinth.screws).hash(hasher);
+        }
+        if let Some(strip) = &cabinet.strip_screws {
+            (&strip.into_top, &strip.into_sides).hash(hasher);
         }
         for handle in cabinet.doors.iter().filter_map(|door| door.handle.as_ref()) {
             (handle.from_edge, &handle.screws, handle.screw).hash(hasher);
@@ -148,6 +186,9 @@ pub(super) fn work_mark(cabinet: &Cabinet) -> String {
         }
         for join in &cabinet.joins {
             (&join.lines, &join.marks.marks, join.marks.line, join.gap).hash(hasher);
+            let fixing = &join.marks.fixing;
+            (fixing.across, fixing.across_other, fixing.along, fixing.in_edge, fixing.in_other).hash(hasher);
+            hasher.write(&[join.marks.kind as u8]);
         }
     })
 }

@@ -7,6 +7,28 @@ use crate::cards::{groove, wall_cleat};
 use crate::measure::Length;
 use serde::Serialize;
 
+/// One hole, mortise or slot of a joint.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Bore {
+    /// How wide, or its diameter.
+    pub across: Length,
+    /// How long it is along the joint.
+    pub along: Length,
+    /// How deep; none where it goes right through.
+    pub deep: Option<Length>,
+}
+
+/// Heights of a wall cleat above the floor.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct OnWall {
+    /// The point of the wall's strip.
+    pub point: Length,
+    /// Its screws.
+    pub screws: Length,
+    /// The lower edge of the spacer.
+    pub spacer: Length,
+}
+
 /// How a machine is set.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
@@ -41,10 +63,19 @@ pub enum Setup {
     Groove {
         /// Height of the blade.
         height: Length,
-        /// From where to where it goes, from the left end; none where it runs through.
-        stopped: Option<[Length; 2]>,
+        /// Whether it is a rabbet along the rear edge.
+        rabbet: bool,
         /// Every pass.
         passes: Vec<groove::Pass>,
+    },
+    /// The same where it stops before ends that are seen: no saw blade ends a cut square, a router nearly does.
+    StoppedGroove {
+        /// How deep.
+        depth: Length,
+        /// Its walls, from the rear edge.
+        walls: [Length; 2],
+        /// From where to where it goes, from the left end.
+        ends: [Length; 2],
     },
     /// The bevels of the wall cleat.
     Bevel {
@@ -145,6 +176,19 @@ pub enum Setup {
         marks: Vec<Length>,
         /// From its outer face to their middles.
         line: Length,
+        /// What is bored or cut there.
+        bore: Bore,
+    },
+    /// Pockets in the ends or edges of parts, on the face that is not seen.
+    Pockets {
+        /// Which way the marks run, as [`crate::cabinet::Join::along`] has it.
+        along: Axis,
+        /// Marks on the part whose end is joined.
+        marks: Vec<Length>,
+        /// From the end to the shoulder on which the head sits, along the screw.
+        shoulder: Length,
+        /// How long the screws are.
+        screw: Length,
     },
     /// Joints in the faces that such ends meet.
     JoinFace {
@@ -156,6 +200,8 @@ pub enum Setup {
         marks: Vec<Length>,
         /// The line that they are on, as [`crate::cabinet::Join::lines`] has it.
         line: Length,
+        /// What is bored or cut there.
+        bore: Bore,
     },
     /// The carcass glued or screwed together.
     Assemble {
@@ -175,8 +221,11 @@ pub enum Setup {
         /// How long it is cut.
         length: Length,
     },
-    /// The back slid or nailed in.
-    PutIn,
+    /// The back put in.
+    PutIn {
+        /// Screwed on, so far from screw to screw at the most; none where grooves hold it.
+        pitch: Option<Length>,
+    },
     /// Strips for handles screwed on from behind.
     FixHandles,
     /// Doors hung, and set by their gaps.
@@ -185,7 +234,13 @@ pub enum Setup {
     HangUp {
         /// The spacer is packed out from the wall by so much.
         packing: Length,
+        /// Where the wall's strip of a cleat goes.
+        strip: Option<OnWall>,
+        /// The wall screws along the strip or rail, from its left end, and how many are at each.
+        screws: Vec<(Length, u32)>,
     },
+    /// Legs screwed on.
+    Legs,
     /// Brackets screwed on, and the shelf outside on them.
     FixOutside,
 }

@@ -1,6 +1,6 @@
 //! Putting together, in an order in which everything can still be reached.
 
-use super::{Setup, Steps};
+use super::{OnWall, Setup, Steps};
 use crate::cabinet::Cabinet;
 use crate::cabinet::part::What;
 use crate::measure::{Length, LengthError};
@@ -35,20 +35,31 @@ pub(super) fn put_together(cabinet: &Cabinet, steps: &mut Steps) -> Result<(), L
             steps.add(setup.clone(), at);
         }
     };
+    // While the inside is still reached from behind.
+    let of_plinth = |what| matches!(what, What::PlinthFront | What::PlinthRear | What::PlinthCross { .. });
+    each(Setup::PlinthTogether, of_plinth);
+    each(Setup::FixPlinth, of_plinth);
     if !about_back {
-        each(Setup::PutIn, |what| what == What::Back);
+        let pitch = cabinet.back_screws.map(|screws| screws.pitch);
+        each(Setup::PutIn { pitch }, |what| what == What::Back);
     }
     if cabinet.strip_screws.is_some() {
         each(Setup::FixStrip, |what| what == What::CabinetStrip);
     }
-    // Under the cabinet it shuts the way by which a back slides in.
-    let of_plinth = |what| matches!(what, What::PlinthFront | What::PlinthRear | What::PlinthCross { .. });
-    each(Setup::PlinthTogether, of_plinth);
-    each(Setup::FixPlinth, of_plinth);
     each(Setup::FixHandles, |what| matches!(what, What::Handle { .. }));
     each(Setup::HangDoors, |what| matches!(what, What::Door { .. }));
     let hung = |what| matches!(what, What::CabinetStrip | What::WallStrip | What::Spacer | What::HangingRail { .. });
-    each(Setup::HangUp { packing }, hung);
+    if cabinet.legs {
+        each(Setup::Legs, |what| what == What::Bottom);
+    }
+    let strip = cabinet.cleat.as_ref().map(|cleat| OnWall {
+        point: cleat.wall_strip_top,
+        screws: cleat.screws_at,
+        spacer: cleat.spacer_at,
+    });
+    let marks = cabinet.hang.iter().flat_map(|hang| &hang.marks);
+    let screws = marks.map(|mark| (mark.at, mark.fixings)).collect();
+    each(Setup::HangUp { packing, strip, screws }, hung);
     // Last, so that the cabinet is lighter to lift.
     if let Some(shelf) = &cabinet.outside {
         steps.add(Setup::FixOutside, shelf.on);

@@ -152,7 +152,9 @@ fn hinges(spread: Spread, read: &Read, door: &Door, between: Length) -> Result<V
             let along = match spread {
                 Spread::Even => between.times(i64::try_from(at).unwrap_or(i64::MAX), gaps)?,
                 Spread::Pitch => {
-                    let part = i128::from(steps) * i128::from(at) / i128::from(gaps);
+                    // The nearest whole step; between two the upper one, as for rows of holes.
+                    let (steps, at, gaps) = (i128::from(steps), i128::from(at), i128::from(gaps));
+                    let part = (2 * steps * at + gaps) / (2 * gaps);
                     pitch.times(i64::try_from(part).unwrap_or(i64::MAX), 1)?
                 }
             };

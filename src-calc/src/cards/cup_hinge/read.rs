@@ -4,6 +4,9 @@ use super::inputs::{Doors, Find, Inputs, Mounting, Wish};
 use crate::measure::{FigureKind, Length, LengthError, Quantity, Range, Reading};
 use crate::problem::{Problem, Problems};
 
+/// Cups have 26, 35 or 40 mm; more than this is none. From memory.
+const LARGEST_CUP_MM: i64 = 60;
+
 /// The most plates that are looked at.
 const MOST_PLATES: usize = 30;
 /// The most hinges on a door.
@@ -162,6 +165,11 @@ impl Inputs {
         let bottom_overlay = edge("bottom_overlay", &self.bottom_overlay);
         let door_thickness = problems.above_zero("door_thickness", &self.door_thickness);
         let cup_diameter = problems.above_zero("cup_diameter", &self.cup_diameter);
+        if let (Some(cup), Ok(most)) = (cup_diameter, Length::mm(LARGEST_CUP_MM, 1))
+            && cup > most
+        {
+            problems.add("cup_diameter", Problem::TooLarge { most: most.into(), why: "no hinge has a larger cup" });
+        }
         let cup_depth = problems.above_zero("cup_depth", &self.cup_depth);
         if door_thickness.zip(cup_depth).is_some_and(|(thickness, depth)| depth >= thickness) {
             let why =

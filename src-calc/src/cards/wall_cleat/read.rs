@@ -4,6 +4,9 @@ use super::inputs::{Back, Inputs};
 use crate::measure::{Angle, AngleReading, Length, LengthError, Quantity};
 use crate::problem::{Problem, Problems};
 
+/// So much, in millimetres, the bottom clears a spacer by when the cabinet is lifted on. From memory.
+const SPARE_MM: i64 = 2;
+
 /// Flatter than this a strip lets go too easily, in degrees.
 const LEAST_BEVEL: f64 = 30.0;
 /// Steeper than this its point is too thin, in degrees.
@@ -32,6 +35,8 @@ pub(super) struct Read {
     pub(super) narrow: Length,
     /// `(t − e)·tan β`, to a nanometre.
     pub(super) lift: Length,
+    /// How far above the bottom the spacer is, for the cabinet is lifted with the bottom under it.
+    pub(super) over_bottom: Length,
 }
 
 fn bevel(problems: &mut Problems, reading: &AngleReading) -> Option<Angle> {
@@ -101,6 +106,10 @@ impl Inputs {
         };
         let slope = Length::from_estimate_mm(thickness.as_mm() * bevel.tan())?;
         let lift = Length::from_estimate_mm(thickness.minus(slack)?.as_mm() * bevel.tan())?;
+        let over_bottom = match self.back {
+            Back::Inset => lift.plus(Length::mm(SPARE_MM, 1)?)?,
+            Back::Flush => Length::ZERO,
+        };
         let narrow = wide.minus(slope)?;
         let behind = thickness.plus(slack)?;
         let read = || {
@@ -120,6 +129,7 @@ impl Inputs {
                 slope,
                 narrow,
                 lift,
+                over_bottom,
             })
         };
         let Some(read) = read() else { return Err(problems) };
@@ -135,7 +145,8 @@ impl Read {
             let why = "the bevel takes that much, and the strip would come to a point";
             problems.add("strip_height", Problem::TooSmall { least: self.slope.into(), why });
         }
-        let stack = self.below_top.times(2, 1)?.plus(self.wide.times(3, 1)?)?.minus(self.lift)?;
+        let stack =
+            self.below_top.times(2, 1)?.plus(self.wide.times(3, 1)?)?.minus(self.lift)?.plus(self.over_bottom)?;
         if self.cabinet_height < stack {
             let why = "both strips and the spacer stand one below the other behind it";
             problems.add("cabinet_height", Problem::TooSmall { least: stack.into(), why });

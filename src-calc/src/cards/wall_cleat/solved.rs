@@ -51,7 +51,7 @@ fn heights(read: &Read) -> Result<Heights, LengthError> {
         point,
         lower,
         screws: lower.plus(read.narrow.times(2, 3)?)?,
-        spacer: bottom.plus(read.below_top)?,
+        spacer: bottom.plus(read.below_top)?.plus(read.over_bottom)?,
         bottom,
     })
 }

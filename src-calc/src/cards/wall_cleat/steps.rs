@@ -8,6 +8,8 @@ use crate::measure::{Length, Quantity};
 use crate::source::{GEOMETRY, Source};
 use crate::working::Working;
 
+const OVER_BOTTOM: Source =
+    Source::practice("the bottom comes up with the cabinet: the spacer clears it by the lift and 2 mm, from memory");
 const HOOKED: Source = Source::practice(
     "plane geometry: hooked in, the lower point of the cabinet's strip has sunk behind the wall strip's",
 );
@@ -85,6 +87,6 @@ fn places(steps: &mut Working, read: &Read, at: &Heights) {
     steps.step("Lower edge of the wall strip above the floor", "y = P − l", [point, l], at.lower, GEOMETRY);
     let given = [lower, l, ("s", read.slope.into())];
     steps.step("Screws above the floor", "v = y + (l − s) · 2 / 3", given, at.screws, SCREWS);
-    let given = [top, ("h", read.cabinet_height.into()), a];
-    steps.step("Lower edge of the spacer above the floor", "z = T − h + a", given, at.spacer, GEOMETRY);
+    let given = [top, ("h", read.cabinet_height.into()), a, ("o", read.over_bottom.into())];
+    steps.step("Lower edge of the spacer above the floor", "z = T − h + a + o", given, at.spacer, OVER_BOTTOM);
 }

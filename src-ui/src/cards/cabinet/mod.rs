@@ -27,7 +27,7 @@ use scantling::cards::hanging::Holds;
 use scantling::cards::joints::{Kind, Stays};
 use scantling::cards::wall_cleat::Lifts;
 use scantling::caution::Caution;
-use scantling::measure::{Measure, Reading};
+use scantling::measure::{Length, Measure, Reading};
 use scantling::problem::Problems;
 use scantling::working::Working;
 use yew::prelude::*;
@@ -54,6 +54,7 @@ fn clash(clash: &Clash, answer: &Answer, show: Show) -> AttrValue {
             let board = answer.parts.get(board).map(|part| parts::name(part.what)).unwrap_or_default();
             say_with("cabinet-clash-joints", [("board", board.as_str().into())])
         }
+        Clash::WallScrewOnUpright { at } => say_with("cabinet-clash-wall-screw", [("at", show.on_drawing(at).into())]),
         Clash::LargerThanSheet { part } => {
             let part = answer.parts.get(part).map(|part| parts::name(part.what)).unwrap_or_default();
             say_with("cabinet-clash-sheet", [("part", part.as_str().into())])
@@ -91,8 +92,8 @@ fn wrongs(answer: &Answer, show: Show) -> Vec<AttrValue> {
     if answer.groove.as_ref().is_some_and(|groove| groove.verdict == GrooveVerdict::TooDeep) {
         wrongs.push(say("cabinet-wrong-groove"));
     }
-    if answer.joins.iter().any(|join| join.marks.stays != Stays::Inside) {
-        wrongs.push(say("cabinet-wrong-joint"));
+    for join in answer.joins.iter().filter(|join| join.marks.stays != Stays::Inside) {
+        wrongs.push(say_with("cabinet-wrong-joint", [("joint", parts::joint_name(answer, join).into())]));
     }
     if let Some(Lifts::Not(missing)) = answer.cleat.as_ref().map(|cleat| cleat.lifts) {
         wrongs.push(say_with("cabinet-wrong-lift", [("missing", show.on_drawing(missing).into())]));
@@ -132,12 +133,16 @@ fn in_the_way(answer: &Answer, show: Show) -> Option<Group> {
 }
 
 fn sizes(answer: &Answer, show: Show) -> Group {
-    let three = |sides: [scantling::measure::Length; 3]| Shown::joined(sides.map(|side| show.length(side)), " × ");
+    let three = |sides: [Length; 3]| Shown::joined(sides.map(|side| show.length(side)), " × ");
     let inside = [answer.inside_width.nominal(), answer.inside_height.nominal(), answer.inside_depth];
     let mut lines = vec![
         Line::new(say("cabinet-outside"), three([answer.width, answer.height, answer.depth])),
         Line::new(say("cabinet-inside"), three(inside)),
     ];
+    let front = answer.doors.iter().filter_map(|door| door.place.to[1].minus(answer.depth).ok()).max();
+    if let Some(over_all) = front.filter(|front| front.is_positive()).and_then(|front| answer.depth.plus(front).ok()) {
+        lines.push(Line::new(say("cabinet-with-doors"), show.length(over_all)));
+    }
     if let Some((from, to)) = answer.bays.first().filter(|_| answer.bays.len() > 1)
         && let Ok(bay) = to.minus(*from)
     {
@@ -188,10 +193,10 @@ fn fitting(what: Fitting, show: Show) -> AttrValue {
                 Mounting::Half => "cup-hinge-mounting-half",
                 Mounting::Inset => "cup-hinge-mounting-inset",
             });
-            say_with("cabinet-hinge", [("door", door.as_str().into()), ("plate", show.on_drawing(plate).into())])
+            say_with("cabinet-hinge", [("door", door.as_str().into()), ("plate", show.hardware(plate).into())])
         }
         Fitting::ShelfPin => say("cabinet-pin"),
-        Fitting::Joint(kind) => joint(kind),
+        Fitting::Joint { kind, across, length } => joint_sized(kind, across, length, show),
         Fitting::WallFixing => say("cabinet-wall-fixing"),
         Fitting::RailSocket => say("cabinet-rail-socket"),
         Fitting::Rail { length } => say_with("cabinet-rail-tube", [("length", show.on_drawing(length).into())]),
@@ -201,8 +206,19 @@ fn fitting(what: Fitting, show: Show) -> AttrValue {
             let sizes = [("arm", show.on_drawing(arm).into()), ("leg", show.on_drawing(leg).into())];
             say_with("cabinet-bracket", sizes)
         }
-        Fitting::Screw { length } => say_with("cabinet-screw", [("length", show.on_drawing(length).into())]),
+        Fitting::Screw { length } => say_with("cabinet-screw", [("length", show.hardware(length).into())]),
     }
+}
+
+/// With the sizes by which it is bought, which may be inches.
+fn joint_sized(kind: Kind, across: Length, length: Length, show: Show) -> AttrValue {
+    let kind_words = joint(kind);
+    let (kind_words, length, across) = (kind_words.as_str(), show.typed(length), show.typed(across));
+    if kind.is_screw() {
+        return say_with("cabinet-joint-screw-sized", [("joint", kind_words.into()), ("length", length.into())]);
+    }
+    let values = [("joint", kind_words.into()), ("across", across.into()), ("length", length.into())];
+    say_with("cabinet-joint-sized", values)
 }
 
 fn joint(kind: Kind) -> AttrValue {

@@ -8,6 +8,7 @@ use crate::words::{say, say_with};
 use scantling::cabinet::{
     Axis, Beside, Cabinet, Hand, Join, Line, Rows, Socket, Stock, What, cut_list_csv, cut_list_text,
 };
+use scantling::cards::joints::Kind;
 use scantling::measure::Length;
 use yew::prelude::*;
 
@@ -36,6 +37,27 @@ pub(super) fn name(what: What) -> AttrValue {
         What::PlinthCross { .. } => say("cabinet-part-plinth-cross"),
         What::Rail => say("cabinet-part-rail"),
         What::Edging { .. } => say("cabinet-part-edging"),
+    }
+}
+
+/// A part that there may be several of, by its place: the bay that it is in, and which from below.
+pub(super) fn place(cabinet: &Cabinet, on: usize) -> AttrValue {
+    let Some(part) = cabinet.parts.get(on) else { return AttrValue::default() };
+    let what = name(part.what);
+    let in_bay = |bay: u32, number: Option<u32>| {
+        let values = [("what", what.as_str().into()), ("bay", bay.into())];
+        match number {
+            Some(number) => {
+                let [what, bay] = values;
+                say_with("cabinet-part-in-bay-number", [what, bay, ("number", number.into())])
+            }
+            None => say_with("cabinet-part-in-bay", values),
+        }
+    };
+    match part.what {
+        What::FixedShelf { bay, number } | What::LooseShelf { bay, number } => in_bay(bay, Some(number)),
+        What::Door { bay, .. } | What::HangingRail { bay } if cabinet.bays.len() > 1 => in_bay(bay, None),
+        _ => what,
     }
 }
 
@@ -70,13 +92,21 @@ pub(super) fn names(cabinet: &Cabinet, parts: &[usize]) -> String {
     names.join(", ")
 }
 
+/// Length and width. Edging is as wide as its board was measured, and not as the nearest mark of a tape.
+pub(super) fn size_of(line: &Line, show: Show) -> String {
+    if line.stock == Stock::Edging {
+        return format!("{} × {}", show.on_drawing(line.length), show.typed(line.width));
+    }
+    sizes([line.length, line.width], show)
+}
+
 fn line(cabinet: &Cabinet, line: &Line, show: Show) -> Html {
     // A measured thickness is said as it was measured.
     let thick = show.typed(line.thickness);
     html! {
         <tr>
             <th scope="row">{ format!("{} × {}", line.parts.len(), names(cabinet, &line.parts)) }</th>
-            <td>{ sizes([line.length, line.width], show) }</td>
+            <td>{ size_of(line, show) }</td>
             <td>{ format!("{}, {thick}", stock(line.stock)) }</td>
         </tr>
     }
@@ -110,7 +140,15 @@ pub(super) fn cut_list(cabinet: &Cabinet, show: Show) -> Html {
 
 /// Lengths one after another, the unit once behind them all.
 pub(super) fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> String {
-    let said: Vec<String> = lengths.map(|at| show.on_drawing(at)).collect();
+    joined(lengths.map(|at| show.on_drawing(at)).collect())
+}
+
+/// The same for what fits a fitting.
+pub(super) fn listed_hardware(lengths: impl Iterator<Item = Length>, show: Show) -> String {
+    joined(lengths.map(|at| show.hardware(at)).collect())
+}
+
+fn joined(said: Vec<String>) -> String {
     let unit = [" mm", " in"].into_iter().find(|unit| said.iter().all(|one| one.ends_with(unit)));
     let Some(unit) = unit.filter(|_| !said.is_empty()) else { return said.join("; ") };
     let bare: Vec<&str> = said.iter().map(|one| one.strip_suffix(unit).unwrap_or(one)).collect();
@@ -119,7 +157,7 @@ pub(super) fn listed(lengths: impl Iterator<Item = Length>, show: Show) -> Strin
 
 /// How deep, in words.
 pub(super) fn deep(length: Length, show: Show) -> AttrValue {
-    say_with("cabinet-deep", [("deep", show.on_drawing(length).into())])
+    say_with("cabinet-deep", [("deep", show.hardware(length).into())])
 }
 
 fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
@@ -127,32 +165,22 @@ fn row_table(cabinet: &Cabinet, rows: &Rows, show: Show) -> Html {
     let face = say(if rows.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
     let title = format!("{}, {face}", name(part.what));
     let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
-    let row_of = |row: &scantling::cards::hole_rows::Row, through: bool| {
+    let both = [Some(&rows.rows.front), rows.rows.rear.as_ref()].into_iter().zip(rows.through);
+    let lines = both.zip(cabinet.bored(rows)).flat_map(|((own, through), bored)| {
+        let setback = own.map_or_else(String::new, |own| show.hardware(own.from_front));
         let deep = if through { say("cabinet-through") } else { deep(rows.deep, show) };
         // A bit is no mark on a tape.
         let deep = format!("⌀ {}, {deep}", show.typed(rows.rows.hole));
-        let values = [("setback", show.on_drawing(row.from_front).into()), ("deep", deep.into())];
-        let screws = row.holes.iter().filter(|hole| hole.plate).map(|hole| hole.at);
-        let pins = row.holes.iter().filter(|hole| !hole.plate).map(|hole| hole.at);
-        (say_with("cabinet-row", values), listed(pins, show), listed(screws, show))
-    };
-    let [front_through, rear_through] = rows.through;
-    let (front, front_pins, screws) = row_of(&rows.rows.front, front_through);
-    let rear = rows.rows.rear.as_ref().map(|row| row_of(row, rear_through));
+        let title = say_with("cabinet-row", [("setback", setback.into()), ("deep", deep.into())]);
+        let of =
+            |plate: bool| listed_hardware(bored.iter().filter(|hole| hole.plate == plate).map(|hole| hole.at), show);
+        let plates = say_with("cabinet-plates", [("row", title.as_str().into())]);
+        [(title, of(false)), (plates, of(true))].into_iter().filter(|(_, at)| !at.is_empty()).collect::<Vec<_>>()
+    });
     html! {
         <table>
             <caption>{ title }</caption>
-            <tbody>
-                if !front_pins.is_empty() {
-                    { row(front.clone(), front_pins) }
-                }
-                if !screws.is_empty() {
-                    { row(say_with("cabinet-plates", [("row", front.as_str().into())]), screws) }
-                }
-                if let Some((rear, pins, _)) = rear {
-                    { row(rear, pins) }
-                }
-            </tbody>
+            <tbody>{ for lines.map(|(label, values)| row(label, values)) }</tbody>
         </table>
     }
 }
@@ -185,33 +213,59 @@ fn screw_table(cabinet: &Cabinet, show: Show) -> Html {
     }
 }
 
-fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
-    let edges: Vec<usize> = join.pairs.iter().map(|(edge, _)| *edge).collect();
-    let faces: Vec<usize> = join.pairs.iter().map(|(_, face)| *face).collect();
-    let marks = listed(join.marks.marks.iter().copied(), show);
-    let on_faces = join.marks.marks.iter().filter_map(|mark| mark.plus(join.gap).ok());
-    let mut lines = Vec::new();
-    for line in &join.lines {
-        if !lines.contains(line) {
-            lines.push(*line);
+/// What is joined to what.
+pub(super) fn joint_name(cabinet: &Cabinet, join: &Join) -> String {
+    let [edges, faces]: [Vec<usize>; 2] =
+        [join.pairs.iter().map(|pair| pair.0).collect(), join.pairs.iter().map(|pair| pair.1).collect()];
+    format!("{} – {}", names(cabinet, &edges), names(cabinet, &faces))
+}
+
+/// The line on each board, those that have the same together.
+fn lines(cabinet: &Cabinet, join: &Join, show: Show) -> Vec<(AttrValue, String)> {
+    let mut found: Vec<(Length, Vec<usize>)> = Vec::new();
+    for ((_, face), line) in join.pairs.iter().zip(&join.lines) {
+        match found.iter_mut().find(|(other, _)| other == line) {
+            Some((_, faces)) if faces.contains(face) => {}
+            Some((_, faces)) => faces.push(*face),
+            None => found.push((*line, vec![*face])),
         }
     }
+    let key = if join.along == Axis::Deep { "cabinet-line-face" } else { "cabinet-line-face-front" };
+    let one = |(line, faces): (Length, Vec<usize>)| {
+        (say_with(key, [("board", names(cabinet, &faces).into())]), show.on_drawing(line))
+    };
+    found.into_iter().map(one).collect()
+}
+
+fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
+    let marks = listed(join.marks.marks.iter().copied(), show);
+    let on_faces = join.marks.marks.iter().filter_map(|mark| mark.plus(join.gap).ok());
     let row = |label: AttrValue, values: String| html! { <tr><th scope="row">{ label }</th><td>{ values }</td></tr> };
     let fixing = &join.marks.fixing;
-    let [on_edge, on_face, line_on_face] = match join.along {
-        Axis::Deep => ["cabinet-marks-edge", "cabinet-marks-face", "cabinet-line-face"],
-        Axis::Up => ["cabinet-marks-edge-down", "cabinet-marks-face-down", "cabinet-line-face-front"],
-        Axis::Across => ["cabinet-marks-edge-across", "cabinet-marks-face-across", "cabinet-line-face-front"],
+    let [on_edge, on_face] = match join.along {
+        Axis::Deep => ["cabinet-marks-edge", "cabinet-marks-face"],
+        Axis::Up => ["cabinet-marks-edge-down", "cabinet-marks-face-down"],
+        Axis::Across => ["cabinet-marks-edge-across", "cabinet-marks-face-across"],
     };
+    let pocket = join.marks.kind == Kind::PocketScrew;
+    let in_face = if fixing.through { say("cabinet-through") } else { deep(fixing.in_other, show) };
+    let bits = [
+        (say("cabinet-bore-edge"), format!("⌀ {}, {}", show.typed(fixing.across), deep(fixing.in_edge, show))),
+        (say("cabinet-bore-face"), format!("⌀ {}, {in_face}", show.typed(fixing.across_other))),
+    ];
     html! {
         <table>
-            <caption>{ format!("{} – {}", names(cabinet, &edges), names(cabinet, &faces)) }</caption>
+            <caption>{ joint_name(cabinet, join) }</caption>
             <tbody>
                 { row(say(on_edge), marks) }
-                { row(say(on_face), listed(on_faces, show)) }
-                { row(say("cabinet-line-edge"), show.on_drawing(join.marks.line)) }
-                { row(say(line_on_face), listed(lines.into_iter(), show)) }
-                { row(say("cabinet-joint-deep"), sizes([fixing.in_edge, fixing.in_other], show).replace('×', "/")) }
+                if pocket {
+                    { row(say("cabinet-pocket-shoulder"), show.hardware(fixing.in_edge)) }
+                } else {
+                    { row(say(on_face), listed(on_faces, show)) }
+                    { row(say("cabinet-line-edge"), show.on_drawing(join.marks.line)) }
+                    { for lines(cabinet, join, show).into_iter().map(|(label, at)| row(label, at)) }
+                    { for bits.into_iter().map(|(label, bit)| row(label, bit)) }
+                }
             </tbody>
         </table>
     }
@@ -219,11 +273,11 @@ fn join_table(cabinet: &Cabinet, join: &Join, show: Show) -> Html {
 
 fn cup_table(cabinet: &Cabinet, show: Show) -> Html {
     let row = |door: &scantling::cabinet::Door| {
-        let what = cabinet.parts.get(door.on).map(|part| name(part.what)).unwrap_or_default();
-        html! { <tr><th scope="row">{ what }</th><td>{ listed(door.cups.iter().copied(), show) }</td></tr> }
+        let at = listed_hardware(door.cups.iter().copied(), show);
+        html! { <tr><th scope="row">{ place(cabinet, door.on) }</th><td>{ at }</td></tr> }
     };
     let Some(first) = cabinet.doors.first() else { return Html::default() };
-    let values = [("edge", show.on_drawing(first.answer.cup_centre).into())];
+    let values = [("edge", show.hardware(first.answer.cup_centre).into())];
     html! {
         <table>
             <caption>{ say_with("cabinet-cups", values) }</caption>
@@ -236,9 +290,8 @@ fn cup_table(cabinet: &Cabinet, show: Show) -> Html {
 fn handle_table(cabinet: &Cabinet, show: Show) -> Html {
     let row = |door: &scantling::cabinet::Door| {
         let handle = door.handle.as_ref()?;
-        let what = cabinet.parts.get(door.on).map(|part| name(part.what)).unwrap_or_default();
         let screws = listed(handle.screws.iter().copied(), show);
-        Some(html! { <tr><th scope="row">{ what }</th><td>{ screws }</td></tr> })
+        Some(html! { <tr><th scope="row">{ place(cabinet, door.on) }</th><td>{ screws }</td></tr> })
     };
     let Some(first) = cabinet.doors.iter().find_map(|door| door.handle.as_ref()) else { return Html::default() };
     let values = [("edge", show.on_drawing(first.from_edge).into())];

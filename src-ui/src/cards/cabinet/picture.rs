@@ -58,6 +58,12 @@ fn section(cabinet: &Cabinet, x: impl Fn(f64) -> f64, y: impl Fn(f64) -> f64) ->
     html! { <>{ for cabinet.parts.iter().filter(cut).map(drawn) }</> }
 }
 
+/// Legs, which are no parts, as the drawing has them.
+fn legs(cabinet: &Cabinet, [from, to]: [f64; 2], x: impl Fn(f64) -> f64, y: impl Fn(f64) -> f64) -> Vec<Html> {
+    let leg = |at: f64| rect(x(at), y(0.0), x(at + 25.0) - x(at), y(-cabinet.base.as_mm()) - y(0.0), Ink::Wood);
+    if cabinet.legs { vec![leg(from + 50.0), leg(to - 75.0)] } else { Vec::new() }
+}
+
 /// Both views side by side, with the sizes over all.
 pub(super) fn picture(cabinet: &Cabinet, show: Show) -> Html {
     let (width, height, depth) = (cabinet.width.as_mm(), cabinet.height.as_mm(), cabinet.depth.as_mm());
@@ -72,15 +78,18 @@ pub(super) fn picture(cabinet: &Cabinet, show: Show) -> Html {
     let y = |up: f64| scale.y(up + base);
     let (front_x, side_x) =
         (|across: f64| scale.x(across - left), |deep: f64| scale.x(right - left + gap + deep - rear));
-    let foot = y(-base);
+    let (low, foot) = (y(-base), y(-cabinet.base.as_mm()));
+    let over_all = cabinet.height.plus(cabinet.base).unwrap_or(cabinet.height);
     let content = html! {
         <>
             { front(cabinet, front_x, y) }
             { section(cabinet, side_x, y) }
-            { upright(y(0.0), y(height), front_x(left) - 16.0, show.on_drawing(cabinet.height)) }
-            { across(front_x(0.0), front_x(width), foot + 16.0, show.on_drawing(cabinet.width)) }
-            { across(side_x(0.0), side_x(depth), foot + 34.0, show.on_drawing(cabinet.depth)) }
+            { for legs(cabinet, [0.0, width], front_x, y) }
+            { for legs(cabinet, [0.0, depth], side_x, y) }
+            { upright(foot, y(height), front_x(left) - 16.0, show.on_drawing(over_all)) }
+            { across(front_x(0.0), front_x(width), low + 16.0, show.on_drawing(cabinet.width)) }
+            { across(side_x(0.0), side_x(depth), low + 34.0, show.on_drawing(cabinet.depth)) }
         </>
     };
-    paper(say("cabinet-picture"), foot + 48.0, content)
+    paper(say("cabinet-picture"), low + 48.0, content)
 }

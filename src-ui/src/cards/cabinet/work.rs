@@ -6,21 +6,57 @@ use crate::widgets::fields::Fields;
 use crate::widgets::fold::Fold;
 use crate::widgets::tick_list::{Tick, TickGroup, Ticked, next, toggle};
 use crate::words::{say, say_with};
-use scantling::cabinet::{Axis, Beside, Cabinet as Answer, Hand, Inputs, Setup, Step};
+use scantling::cabinet::{Axis, Beside, Bore, Cabinet as Answer, Hand, Inputs, OnWall, Setup, Step, What};
 use scantling::cards::joints::Kind;
 use scantling::measure::Length;
 use std::rc::Rc;
 use yew::prelude::*;
 
-fn joined(key: &'static str, kind: Kind, marks: String, line: String) -> AttrValue {
-    let kind = joint(kind);
-    say_with(key, [("joint", kind.as_str().into()), ("marks", marks.into()), ("line", line.into())])
+/// What is bored or cut for a joint, and how deep: it is in the words of the joint.
+fn bored(kind: Kind, bore: &Bore, show: Show) -> String {
+    let deep = bore.deep.map_or_else(|| say("cabinet-through"), |deep| parts::deep(deep, show));
+    let (kind, across) = (joint(kind), show.typed(bore.across));
+    if bore.across == bore.along {
+        format!("{kind}, ⌀ {across}, {deep}")
+    } else {
+        format!("{kind}, {across} × {}, {deep}", show.hardware(bore.along))
+    }
+}
+
+fn joined(key: &'static str, joint: String, marks: String, line: String) -> AttrValue {
+    say_with(key, [("joint", joint.into()), ("marks", marks.into()), ("line", line.into())])
+}
+
+/// Hung on the wall: the spacer's packing, the heights of the strips and the places of the screws.
+fn hung(packing: Length, strip: Option<&OnWall>, screws: &[(Length, u32)], show: Show) -> AttrValue {
+    let mut said: Vec<AttrValue> = Vec::new();
+    if packing.is_positive() {
+        said.push(say_with("cabinet-do-pack", [("packing", show.typed(packing).into())]));
+    }
+    if let Some(strip) = strip {
+        let values = [
+            ("point", show.on_drawing(strip.point).into()),
+            ("screws", show.on_drawing(strip.screws).into()),
+            ("spacer", show.on_drawing(strip.spacer).into()),
+        ];
+        said.push(say_with("cabinet-do-on-wall", values));
+    }
+    let along = screws.iter().map(|(at, count)| {
+        if *count > 1 { format!("{count} × {}", show.on_drawing(*at)) } else { show.on_drawing(*at) }
+    });
+    let along: Vec<String> = along.collect();
+    if !along.is_empty() {
+        said.push(say_with("cabinet-do-wall-screws", [("at", along.join("; ").into())]));
+    }
+    said.push(say("cabinet-do-hang-up"));
+    said.join(". ").into()
 }
 
 /// The setting in words.
 fn title(setup: &Setup, show: Show) -> AttrValue {
     let at = |length| show.on_drawing(length);
     let listed = |lengths: &[Length]| parts::listed(lengths.iter().copied(), show);
+    let fine = |length: Length| plain(&show.fine_mm(length.as_mm()).main);
     match setup {
         Setup::Rip { stock, fence } => {
             let board = parts::stock(*stock);
@@ -34,21 +70,21 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             say_with("cabinet-do-cleat-board", [("fence", at(*fence).into()), ("stop", at(*stop).into())])
         }
         Setup::CleatCut { stop } => say_with("cabinet-do-cleat-cut", [("stop", at(*stop).into())]),
-        Setup::Groove { height, stopped, passes } => {
+        Setup::Groove { height, rabbet, passes } => {
             // Rounded to a tape's marks one by one, its two walls would no longer lie as far apart as the back is thick.
-            let fine = |length: Length| plain(&show.fine_mm(length.as_mm()).main);
             let fences: Vec<_> = passes.iter().map(|pass| fine(pass.near)).collect();
-            let (height, fences) = (fine(*height), fences.join("; "));
-            let values = [("height", height.as_str().into()), ("fences", fences.as_str().into())];
-            match stopped {
-                None => say_with("cabinet-do-groove", values),
-                Some([from, to]) => {
-                    let ends = [("from", at(*from).into()), ("to", at(*to).into())];
-                    let [height, fences] = values;
-                    let [from, to] = ends;
-                    say_with("cabinet-do-groove-stopped", [height, fences, from, to])
-                }
-            }
+            let values = [("height", fine(*height).into()), ("fences", fences.join("; ").into())];
+            say_with(if *rabbet { "cabinet-do-rabbet" } else { "cabinet-do-groove" }, values)
+        }
+        Setup::StoppedGroove { depth, walls: [near, far], ends: [from, to] } => {
+            let values = [
+                ("depth", fine(*depth).into()),
+                ("near", fine(*near).into()),
+                ("far", fine(*far).into()),
+                ("from", at(*from).into()),
+                ("to", at(*to).into()),
+            ];
+            say_with("cabinet-do-groove-stopped", values)
         }
         Setup::Bevel { passes } => {
             let said = passes.iter().map(|pass| {
@@ -87,8 +123,8 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             let deep = deep.map_or_else(|| say("cabinet-through"), |deep| parts::deep(deep, show));
             let values = [
                 ("hole", show.typed(*hole).into()),
-                ("setback", at(*from_front).into()),
-                ("first", at(*first).into()),
+                ("setback", show.hardware(*from_front).into()),
+                ("first", show.hardware(*first).into()),
                 ("deep", deep.as_str().into()),
             ];
             say_with("cabinet-do-row", values)
@@ -99,9 +135,9 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         Setup::Cups { from_edge, at: cups, cup, deep } => {
             let values = [
                 ("cup", show.typed(*cup).into()),
-                ("deep", at(*deep).into()),
-                ("edge", at(*from_edge).into()),
-                ("at", listed(cups).into()),
+                ("deep", show.hardware(*deep).into()),
+                ("edge", show.hardware(*from_edge).into()),
+                ("at", parts::listed_hardware(cups.iter().copied(), show).into()),
             ];
             say_with("cabinet-do-cups", values)
         }
@@ -113,21 +149,34 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
             let values = [("down", at(*down).into()), ("at", listed(screws).into())];
             say_with("cabinet-do-strip-holes", values)
         }
-        Setup::Join { kind, along, marks, line } => {
+        Setup::Join { kind, along, marks, line, bore } => {
             let key = match along {
                 Axis::Deep => "cabinet-do-join",
                 Axis::Up => "cabinet-do-join-down",
                 Axis::Across => "cabinet-do-join-across",
             };
-            joined(key, *kind, listed(marks), at(*line))
+            joined(key, bored(*kind, bore, show), listed(marks), at(*line))
         }
-        Setup::JoinFace { kind, along, marks, line } => {
+        Setup::Pockets { along, marks, shoulder, screw } => {
+            let key = match along {
+                Axis::Deep => "cabinet-do-pockets",
+                Axis::Up => "cabinet-do-pockets-down",
+                Axis::Across => "cabinet-do-pockets-across",
+            };
+            let values = [
+                ("marks", listed(marks).into()),
+                ("shoulder", show.hardware(*shoulder).into()),
+                ("screw", show.hardware(*screw).into()),
+            ];
+            say_with(key, values)
+        }
+        Setup::JoinFace { kind, along, marks, line, bore } => {
             let key = match along {
                 Axis::Deep => "cabinet-do-join-face",
                 Axis::Up => "cabinet-do-join-face-down",
                 Axis::Across => "cabinet-do-join-face-across",
             };
-            joined(key, *kind, listed(marks), at(*line))
+            joined(key, bored(*kind, bore, show), listed(marks), at(*line))
         }
         Setup::Assemble { about_back: false } => say("cabinet-do-assemble"),
         Setup::Assemble { about_back: true } => say("cabinet-do-assemble-about"),
@@ -135,28 +184,37 @@ fn title(setup: &Setup, show: Show) -> AttrValue {
         Setup::FixPlinth => say("cabinet-do-fix-plinth"),
         Setup::FixStrip => say("cabinet-do-fix-strip"),
         Setup::Rail { length } => say_with("cabinet-do-rail", [("length", at(*length).into())]),
-        Setup::PutIn => say("cabinet-do-put-in"),
+        Setup::PutIn { pitch: None } => say("cabinet-do-put-in"),
+        Setup::PutIn { pitch: Some(pitch) } => {
+            say_with("cabinet-do-put-on", [("pitch", show.on_drawing(*pitch).into())])
+        }
         Setup::FixHooks => say("cabinet-do-fix-hooks"),
         Setup::FixHandles => say("cabinet-do-fix-handles"),
         Setup::HangDoors => say("cabinet-do-hang-doors"),
-        Setup::HangUp { packing } if packing.is_positive() => {
-            say_with("cabinet-do-hang-up-packed", [("packing", show.typed(*packing).into())])
-        }
-        Setup::HangUp { .. } => say("cabinet-do-hang-up"),
+        Setup::HangUp { packing, strip, screws } => hung(*packing, strip.as_ref(), screws, show),
+        Setup::Legs => say("cabinet-do-legs"),
         Setup::FixOutside => say("cabinet-do-fix-outside"),
     }
 }
 
-/// Which face of an upright it is done to, as other steps may be done to the other.
-fn faces(step: &Step, here: &[usize]) -> String {
-    let done = |hand: Hand| step.faces.iter().any(|(part, face)| here.contains(part) && *face == hand);
-    let words = match (done(Hand::Left), done(Hand::Right)) {
-        (true, true) => say("cabinet-faces-both"),
-        (true, false) => say("cabinet-face-left"),
-        (false, true) => say("cabinet-face-right"),
-        (false, false) => return String::new(),
+/// Which face of an upright, or which end of a shelf, it is done to: other steps may be done to the other.
+fn faces(answer: &Answer, step: &Step, here: &[usize]) -> String {
+    let told = |part: &usize| {
+        let done = |hand: Hand| step.faces.contains(&(*part, hand));
+        let shelf = answer.parts.get(*part).is_some_and(|part| matches!(part.what, What::FixedShelf { .. }));
+        let words = match (done(Hand::Left), done(Hand::Right), shelf) {
+            (true, true, true) => say("cabinet-ends-both"),
+            (true, false, true) => say("cabinet-end-left"),
+            (false, true, true) => say("cabinet-end-right"),
+            (true, true, false) => say("cabinet-faces-both"),
+            (true, false, false) => say("cabinet-face-left"),
+            (false, true, false) => say("cabinet-face-right"),
+            (false, false, _) => return None,
+        };
+        Some(format!("{}: {words}", parts::place(answer, *part)))
     };
-    format!(", {words}")
+    let told: Vec<String> = here.iter().filter_map(told).collect();
+    if told.is_empty() { String::new() } else { format!(" ({})", told.join("; ")) }
 }
 
 /// The parts of a step, those that are cut alike as one tick.
@@ -167,8 +225,8 @@ fn ticks(answer: &Answer, step: &Step, show: Show, number: &mut u32, done: &[u32
         if here.is_empty() {
             continue;
         }
-        let what = format!("{} × {}{}", here.len(), parts::names(answer, &here), faces(step, &here));
-        let then = parts::sizes([line.length, line.width], show);
+        let what = format!("{} × {}{}", here.len(), parts::names(answer, &here), faces(answer, step, &here));
+        let then = parts::size_of(line, show);
         ticks.push(Tick { number: *number, what: what.into(), then: then.into(), done: done.contains(number) });
         *number += 1;
     }
