@@ -4,6 +4,7 @@ mod jobs;
 
 pub use jobs::{Entry, Revision};
 
+use rusqlite::ffi::{SQLITE_IOERR_SHMOPEN, SQLITE_IOERR_SHMSIZE};
 use rusqlite::{Connection, ErrorCode, OptionalExtension, TransactionBehavior};
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 use std::collections::BTreeMap;
@@ -44,8 +45,13 @@ pub enum KeepError {
 
 /// What a maker can do about it, before what the database says.
 fn refusal(error: &rusqlite::Error) -> String {
+    let extended = error.sqlite_error().map(|error| error.extended_code);
     let advice = match error.sqlite_error_code() {
         Some(ErrorCode::DiskFull) => "There is no room left on the disk.",
+        // The file that windows share beside the database is the first that finds no room.
+        Some(_) if matches!(extended, Some(SQLITE_IOERR_SHMSIZE | SQLITE_IOERR_SHMOPEN)) => {
+            "There is no room left on the disk, or its folder may only be read."
+        }
         Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {
             "The file or its folder may only be read."
         }

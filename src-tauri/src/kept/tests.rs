@@ -141,3 +141,19 @@ fn an_error_crosses_to_the_page_as_kind_and_message() {
     let refused = KeepError::from(rusqlite::Error::InvalidQuery);
     assert_eq!(serde_json::to_value(refused).unwrap()["kind"], "database");
 }
+
+#[test]
+fn a_disk_is_said_to_be_full_by_whatever_finds_out_first() {
+    use rusqlite::ffi;
+    for (code, want) in [
+        (ffi::SQLITE_FULL, "There is no room left on the disk. "),
+        (ffi::SQLITE_IOERR_SHMSIZE, "There is no room left on the disk, or its folder may only be read. "),
+        (ffi::SQLITE_IOERR_SHMOPEN, "There is no room left on the disk, or its folder may only be read. "),
+        (ffi::SQLITE_IOERR_READ, "The disk could not be read or written. "),
+        (ffi::SQLITE_READONLY_DIRECTORY, "The file or its folder may only be read. "),
+        (ffi::SQLITE_BUSY, "Another window holds the file. "),
+    ] {
+        let said = KeepError::from(rusqlite::Error::SqliteFailure(ffi::Error::new(code), None)).to_string();
+        assert!(said.starts_with(want), "{code}: {said}");
+    }
+}

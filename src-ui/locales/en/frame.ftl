@@ -53,6 +53,8 @@ tape-name = Name it
 tape-name-of = Name of { $value }
 tape-drop = Take { $value } off the tape
 
+unread = What you kept could not be read, so it is not shown; it is still where it was. { $why } What you type now is not kept, so that it takes the place of nothing, and is gone once what you kept is read again.
+unread-again = Read again
 not-kept = What you type works, but may be gone at the next start.
 new-version = A newer version of Scantling is ready.
 take-over = Use it now

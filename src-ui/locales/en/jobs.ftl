@@ -6,6 +6,7 @@ job-save = Save
 job-save-new = Save as a new job
 job-saving = Saving …
 job-new = Not saved as a job yet. What you type is kept in any case.
+job-unkept = Not saved as a job yet. What you type is not kept now.
 job-saved = Saved as revision { $revision }, { $when }
 job-changed = Changed since revision { $revision }, { $when }
 job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.

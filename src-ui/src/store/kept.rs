@@ -10,6 +10,8 @@ use std::rc::Rc;
 pub struct Kept {
     at_hand: Rc<RefCell<BTreeMap<String, String>>>,
     store: Rc<dyn Store>,
+    /// Whether it was read. Otherwise something may be kept that is not at hand, and writing would take its place.
+    is_read: bool,
 }
 
 impl PartialEq for Kept {
@@ -19,13 +21,19 @@ impl PartialEq for Kept {
 }
 
 impl Kept {
-    /// Reads what is kept; where nothing can be read, starts empty and says why.
+    /// Reads what is kept; where nothing can be read, starts empty and says why. Then nothing is written: what is read
+    /// later, by opening once more, is as it was.
     pub async fn open(store: Rc<dyn Store>) -> (Self, Option<StoreError>) {
         let (all, trouble) = match store.all().await {
             Ok(all) => (all, None),
             Err(error) => (BTreeMap::new(), Some(error)),
         };
-        (Self { at_hand: Rc::new(RefCell::new(all)), store }, trouble)
+        (Self { at_hand: Rc::new(RefCell::new(all)), store, is_read: trouble.is_none() }, trouble)
+    }
+
+    /// Whether what is kept was read, and what is typed is kept.
+    pub fn is_read(&self) -> bool {
+        self.is_read
     }
 
     /// What is kept under a key.
@@ -33,9 +41,12 @@ impl Kept {
         self.at_hand.borrow().get(key).cloned()
     }
 
-    /// Keeps a text, here at once and in the store as soon as it can.
+    /// Keeps a text, here at once and in the store as soon as it can. Where what is kept was not read, only here.
     pub fn keep(&self, key: &str, value: String) -> Soon<()> {
-        let soon = self.store.keep(key, &value);
+        let soon = match self.is_read {
+            true => self.store.keep(key, &value),
+            false => Box::pin(std::future::ready(Err(StoreError::Unread))),
+        };
         self.at_hand.borrow_mut().insert(key.to_owned(), value);
         soon
     }
@@ -58,5 +69,31 @@ impl Kept {
     /// The key of a card's inputs.
     pub fn inputs_of(slug: &str) -> String {
         format!("inputs/{slug}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::store::fake::{Fake, now};
+
+    /// Once the store can be read, everything is as it was before it could not.
+    #[test]
+    fn what_could_not_be_read_is_not_written_over() {
+        let store = Rc::new(Fake::default());
+        let (kept, trouble) = now(Kept::open(store.clone()));
+        assert_eq!(trouble, None);
+        now(kept.keep("inputs/shelf", "900".into())).unwrap();
+
+        store.refuse(Some(StoreError::NoRoom));
+        let (blind, trouble) = now(Kept::open(store.clone()));
+        assert_eq!((trouble, blind.is_read()), (Some(StoreError::NoRoom), false));
+        store.refuse(None);
+        assert_eq!(now(blind.keep("inputs/shelf", "demo".into())), Err(StoreError::Unread));
+        assert_eq!(blind.get("inputs/shelf").as_deref(), Some("demo"), "for as long as the page is open");
+
+        let (again, trouble) = now(Kept::open(store));
+        assert_eq!((trouble, again.get("inputs/shelf").as_deref()), (None, Some("900")));
+        now(again.keep("inputs/shelf", "1000".into())).unwrap();
     }
 }

@@ -1,6 +1,8 @@
 //! Where the user's things are kept: one trait, a browser and a native window behind it.
 
 mod browser;
+#[cfg(test)]
+pub(crate) mod fake;
 mod indexed;
 mod jobs;
 mod kept;
@@ -35,6 +37,9 @@ pub enum StoreError {
     /// There is no room.
     #[error("There is no room left on this device for what Scantling keeps.")]
     NoRoom,
+    /// What is kept could not be read, so that nothing may take its place.
+    #[error("Nothing is kept now: what was kept before could not be read.")]
+    Unread,
     /// What is kept was written by a newer program.
     #[error("What is kept here was written by a newer Scantling, and is left as it is.")]
     Newer,

@@ -37,11 +37,12 @@ enum Saving {
 /// What is done in the background has to find the job as it is then, not as it was drawn.
 type Open = Rc<std::cell::RefCell<OpenJob>>;
 
-fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool) -> (&'static str, AttrValue) {
+fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool, is_kept: bool) -> (&'static str, AttrValue) {
     let revision = || [("revision", open.revision.into()), ("when", when(open.saved_ms).into())];
     match saving {
         Saving::Goes => ("saving", say("job-saving")),
         Saving::Refused(error) => ("refused", say_with("job-refused", [("why", error.to_string().into())])),
+        Saving::Rests if open.id.is_none() && !is_kept => ("new", say("job-unkept")),
         Saving::Rests if open.id.is_none() => ("new", say("job-new")),
         Saving::Rests if changed => ("changed", say_with("job-changed", revision())),
         Saving::Rests => ("saved", say_with("job-saved", revision())),
@@ -110,7 +111,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         })
     };
     let open = open.borrow();
-    let (state, words) = saved_or_not(&open, &saving, changed);
+    let (state, words) = saved_or_not(&open, &saving, changed, props.host.kept.is_read());
     html! {
         <section class="job-bar" aria-label={say("job-title")} data-state={state}
             data-revision={open.revision.to_string()}>

@@ -2,7 +2,8 @@
 
 use scantling_tests::fault::{Outcome, require, require_same};
 use scantling_tests::play::play;
-use scantling_tests::shell::Kind;
+use scantling_tests::scenarios::storage::is_read_again;
+use scantling_tests::shell::{Kind, Shell};
 
 #[test]
 fn damaged_inputs_give_the_demo_and_stay_out_of_the_way() -> Outcome {
@@ -67,5 +68,26 @@ fn a_device_that_keeps_nothing_says_so_and_answers_all_the_same() -> Outcome {
         shell.answers(&["578 mm", "726 mm"]).await?;
         shell.type_into("back-panel-opening-width", "864").await?;
         shell.answers(&["878 mm", "726 mm"]).await.map(drop)
+    })
+}
+
+/// The page's own storage cannot be had until it is freed.
+const BLOCK: &str = "
+    try {
+        const own = window.localStorage;
+        window.blocked = true;
+        const get = () => { if (window.blocked) throw new DOMException('', 'SecurityError'); return own; };
+        Object.defineProperty(window, 'localStorage', { get });
+    } catch { /* An empty page has none. */ }";
+
+#[test]
+fn what_could_not_be_read_at_the_start_is_not_written_over() -> Outcome {
+    play("unread", Kind::Browser, async |shell| {
+        let block = async |shell: &mut Shell| {
+            shell.run_first(BLOCK).await?;
+            shell.go_to("").await?;
+            shell.started().await
+        };
+        is_read_again(shell, block, async |shell: &mut Shell| shell.ask("window.blocked = false", &[]).await).await
     })
 }
