@@ -103,18 +103,18 @@ impl Kept {
         })
     }
 
-    /// Keeps a text under a key, or forgets the key. A single statement is a transaction: it is done or it is not.
-    pub fn keep(&self, key: &str, value: Option<&str>) -> Result<(), KeepError> {
+    /// Keeps each text under its key, in one transaction: all of them or none.
+    pub fn keep(&self, texts: &[(impl AsRef<str>, impl AsRef<str>)]) -> Result<(), KeepError> {
         self.with(|database| {
-            match value {
-                Some(value) => database
+            let keeping = database.transaction_with_behavior(TransactionBehavior::Immediate)?;
+            for (key, value) in texts {
+                keeping
                     .prepare_cached(
                         "INSERT INTO kept (key, value) VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = ?2",
                     )?
-                    .execute((key, value))?,
-                None => database.prepare_cached("DELETE FROM kept WHERE key = ?1")?.execute((key,))?,
-            };
-            Ok(())
+                    .execute((key.as_ref(), value.as_ref()))?;
+            }
+            keeping.commit()
         })
     }
 

@@ -1,7 +1,7 @@
 //! The job on the bench: which one the cabinet card holds, and saving and opening it. The jobs themselves are the
 //! store's.
 
-use crate::store::{JobEntry, Kept, Soon, StoreError, ToSave};
+use crate::store::{JobEntry, Kept, StoreError, ToSave};
 use crate::words::say;
 use scantling::as_text;
 use scantling::cabinet::Inputs;
@@ -45,12 +45,10 @@ impl OpenJob {
         Self { name: name.to_owned(), ..Self::default() }
     }
 
-    /// Keeps which one it is.
-    ///
-    /// # Errors
-    /// The store's.
-    pub async fn keep(&self, kept: &Kept) -> Result<(), StoreError> {
-        kept.keep(OPEN, as_text::write(self).unwrap_or_default()).await
+    /// Which one it is, and the card's inputs with it, as texts to keep. Only ever both: by themselves they could be
+    /// put beside what another window of the same browser has kept, and a cabinet would stand under another one's name.
+    pub fn texts_with(&self, inputs: String) -> [(String, String); 2] {
+        [(Kept::inputs_of(CARD), inputs), (OPEN.to_owned(), as_text::write(self).unwrap_or_default())]
     }
 
     /// Whether the card's inputs, as text, or the name are others than were saved.
@@ -74,12 +72,6 @@ impl OpenJob {
     }
 }
 
-/// Keeps once more which job is on the bench of this window. Another window of the same browser may have put another one
-/// there: what is typed here is still of this one.
-pub fn stays_on_bench(kept: &Kept) -> Option<Soon<()>> {
-    Some(kept.keep(OPEN, kept.get(OPEN)?))
-}
-
 /// A cabinet in a few words, as it stands in lists.
 pub fn about(cabinet: &Inputs) -> String {
     let side = |side: &Reading| match side.typed() {
@@ -95,7 +87,8 @@ pub fn about(cabinet: &Inputs) -> String {
 /// # Errors
 /// The store's; then nothing has changed.
 pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob, Option<StoreError>), StoreError> {
-    let (store, on_bench) = (kept.store(), OpenJob::of(kept).id);
+    let (store, on_bench, key) = (kept.store(), OpenJob::of(kept).id, Kept::inputs_of(CARD));
+    let before = kept.get(&key);
     let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
     // What a newer program put into the job goes into the next revision too.
     let last = match open.id {
@@ -113,8 +106,12 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob
     let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
     let saved = open.saved(&store.save_job(to_save).await?, &inputs);
     // Another job may have come onto the bench in between.
-    let is_still_there = OpenJob::of(kept).id == on_bench;
-    let trouble = if is_still_there { saved.keep(kept).await.err() } else { None };
+    if OpenJob::of(kept).id != on_bench {
+        return Ok((saved, None));
+    }
+    // What was typed meanwhile stays there.
+    let now = kept.get(&key).filter(|_| kept.get(&key) != before).unwrap_or(inputs);
+    let trouble = kept.keep_all(saved.texts_with(now).to_vec()).await.err();
     Ok((saved, trouble))
 }
 
@@ -141,14 +138,10 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
             }
         }
     }
-    let open = OpenJob::named(&entry.name);
-    // Until both are kept, what is on the bench belongs to no job: it could be saved into the wrong one.
-    open.keep(kept).await?;
-    kept.keep(&key, inputs.clone()).await?;
-    let open = open.saved(&entry, &inputs);
+    let open = OpenJob::named(&entry.name).saved(&entry, &inputs);
     // An older revision has changes to be saved, which the last one has not.
     let mark = if number == entry.revision { open.mark.clone() } else { String::new() };
-    OpenJob { mark, from: number, ..open }.keep(kept).await
+    kept.keep_all(OpenJob { mark, from: number, ..open }.texts_with(inputs).to_vec()).await
 }
 
 /// A job as it was saved last.
@@ -171,37 +164,4 @@ pub fn when(saved_ms: f64) -> String {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_job_is_changed_by_its_inputs_and_by_its_name() {
-        let entry =
-            JobEntry { id: 4, name: "Shed".into(), about: String::new(), revision: 2, saved_ms: 5.0, removed: false };
-        let new = OpenJob::named("Shed");
-        assert!(new.is_changed("{}"));
-        let saved = new.saved(&entry, "{}");
-        assert_eq!((saved.id, saved.revision), (Some(4), 2));
-        assert!(!saved.is_changed("{}"));
-        assert!(saved.is_changed("{\"width\":\"640\"}"));
-        assert!(OpenJob { name: "Hall".into(), ..saved }.is_changed("{}"));
-    }
-
-    /// What is opened has to read as the card itself writes it, or it would look changed at once.
-    #[test]
-    fn an_opened_job_has_the_mark_of_the_cards_own_text() {
-        let settings = crate::settings::Settings::default();
-        let card = crate::cards::card(CARD).unwrap();
-        let held = (card.open)(None, &settings).text().unwrap();
-        let job = Job::new("Shed", &as_text::read(&held).unwrap());
-        let again = Job::read(&job.text()).unwrap();
-        assert_eq!(as_text::write(&again.cabinet()).unwrap(), held);
-        assert_eq!((card.open)(Some(&held), &settings).text().unwrap(), held);
-    }
-
-    #[test]
-    fn a_cabinet_says_its_units() {
-        let mixed = Inputs { height: Reading::inches("46"), depth: Reading::mm("14 in"), ..Inputs::default() };
-        assert_eq!(about(&mixed), "830 mm × 46 in × 14 in");
-    }
-}
+mod tests;

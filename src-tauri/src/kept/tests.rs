@@ -22,13 +22,10 @@ fn what_is_kept_is_there_at_the_next_start() {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
     assert_eq!(texts(&kept), []);
-    kept.keep("inputs/shelf", Some("{\"span\":\"23 5/8\"}")).unwrap();
-    kept.keep("inputs/convert", Some("first")).unwrap();
-    kept.keep("inputs/convert", Some("″⅝, 'quoted'; --")).unwrap();
-    kept.keep("inputs/back-panel", Some("")).unwrap();
-    kept.keep("settings", Some("gone again")).unwrap();
-    kept.keep("settings", None).unwrap();
-    kept.keep("never kept", None).unwrap();
+    kept.keep(&[("inputs/shelf", "{\"span\":\"23 5/8\"}")]).unwrap();
+    kept.keep(&[("inputs/convert", "first")]).unwrap();
+    kept.keep(&[("inputs/convert", "″⅝, 'quoted'; --")]).unwrap();
+    kept.keep(&[("inputs/back-panel", "")]).unwrap();
     drop(kept);
     let want = [
         pair("inputs/back-panel", ""),
@@ -42,7 +39,7 @@ fn what_is_kept_is_there_at_the_next_start() {
 fn each_text_is_on_the_disk_before_the_program_ends() {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
-    kept.keep("settings", Some("inches")).unwrap();
+    kept.keep(&[("settings", "inches")]).unwrap();
     // Not dropped: another connection sees only what was committed, as after a crash.
     assert_eq!(texts(&Kept::at(path.clone())), [pair("settings", "inches")]);
     let journal: String =
@@ -51,12 +48,24 @@ fn each_text_is_on_the_disk_before_the_program_ends() {
 }
 
 #[test]
+fn texts_that_belong_together_are_kept_together_or_not_at_all() {
+    let (_folder, path) = folder();
+    let kept = Kept::at(path);
+    kept.keep(&[("inputs/cabinet", "640"), ("job", "Shed")]).unwrap();
+    let pages: i64 = kept.with(|database| database.pragma_query_value(None, "page_count", |row| row.get(0))).unwrap();
+    kept.with(|database| database.pragma_update(None, "max_page_count", pages)).unwrap();
+    let long = "Hall".repeat(50_000);
+    assert!(kept.keep(&[("inputs/cabinet", "901"), ("job", long.as_str())]).is_err());
+    assert_eq!(texts(&kept), [pair("inputs/cabinet", "640"), pair("job", "Shed")]);
+}
+
+#[test]
 fn two_windows_write_one_file() {
     let (_folder, path) = folder();
     let windows = [Kept::at(path.clone()), Kept::at(path.clone())];
     std::thread::scope(|scope| {
         for (window, kept) in windows.iter().enumerate() {
-            scope.spawn(move || (0..50).for_each(|n| kept.keep(&format!("{window}/{n}"), Some("x")).unwrap()));
+            scope.spawn(move || (0..50).for_each(|n| kept.keep(&[(format!("{window}/{n}"), "x")]).unwrap()));
         }
     });
     assert_eq!(texts(&Kept::at(path)).len(), 100);
@@ -67,22 +76,22 @@ fn is_put_aside(damage: impl Fn(&Path)) {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
     for n in 0..200 {
-        kept.keep(&format!("inputs/{n}"), Some(&"x".repeat(500))).unwrap();
+        kept.keep(&[(format!("inputs/{n}"), "x".repeat(500))]).unwrap();
     }
     drop(kept);
     for round in 1..=2 {
         damage(&path);
         let damaged = std::fs::read(&path).unwrap();
         let kept = Kept::at(path.clone());
-        kept.keep("settings", Some("inches")).unwrap();
+        kept.keep(&[("settings", "inches")]).unwrap();
         let all = kept.all().unwrap();
         assert_eq!(all.get("settings").map(String::as_str), Some("inches"));
         let name = format!("scantling.db.damaged-{round}");
         assert!(all.get(NOTICE).unwrap().contains(&name), "{:?}", all.get(NOTICE));
         assert_eq!(all.len(), 2);
         assert_eq!(std::fs::read(path.with_file_name(name)).unwrap(), damaged);
-        kept.keep(NOTICE, None).unwrap();
-        assert_eq!(texts(&Kept::at(path.clone())), [pair("settings", "inches")]);
+        kept.keep(&[(NOTICE, "")]).unwrap();
+        assert_eq!(texts(&Kept::at(path.clone())), [pair(NOTICE, ""), pair("settings", "inches")]);
     }
 }
 
@@ -105,7 +114,7 @@ fn a_database_with_torn_pages_is_put_aside() {
 fn a_newer_database_is_left_as_it_is() {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
-    kept.keep("settings", Some("inches")).unwrap();
+    kept.keep(&[("settings", "inches")]).unwrap();
     drop(kept);
     let newer = Connection::open(&path).unwrap();
     newer.pragma_update(None, "user_version", LAYOUT + 1).unwrap();
@@ -113,7 +122,7 @@ fn a_newer_database_is_left_as_it_is() {
     let before = std::fs::read(&path).unwrap();
     let kept = Kept::at(path.clone());
     assert!(matches!(kept.all(), Err(KeepError::NewerVersion)));
-    assert!(matches!(kept.keep("settings", Some("mm")), Err(KeepError::NewerVersion)));
+    assert!(matches!(kept.keep(&[("settings", "mm")]), Err(KeepError::NewerVersion)));
     assert_eq!(std::fs::read(&path).unwrap(), before);
 }
 
@@ -123,9 +132,9 @@ fn where_the_folder_cannot_be_made_it_says_so_and_tries_again() {
     let in_the_way = folder.path().join("below");
     std::fs::write(&in_the_way, "a file").unwrap();
     let kept = Kept::at(path);
-    assert!(matches!(kept.keep("settings", Some("mm")), Err(KeepError::Folder { .. })));
+    assert!(matches!(kept.keep(&[("settings", "mm")]), Err(KeepError::Folder { .. })));
     std::fs::remove_file(in_the_way).unwrap();
-    kept.keep("settings", Some("mm")).unwrap();
+    kept.keep(&[("settings", "mm")]).unwrap();
     assert_eq!(texts(&kept), [pair("settings", "mm")]);
 }
 

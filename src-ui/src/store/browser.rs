@@ -41,16 +41,44 @@ fn all() -> Result<BTreeMap<String, String>, StoreError> {
     Ok(kept)
 }
 
+/// Puts a text under a name, or takes the name away.
+fn put(storage: &Storage, name: &str, value: Option<&str>) -> Result<(), StoreError> {
+    let done = match value {
+        Some(value) => storage.set_item(name, value),
+        None => storage.remove_item(name),
+    };
+    done.map_err(|error| refused(&error))
+}
+
+/// All or none: local storage has no transactions, but nothing else comes between the lines of one call, so what was
+/// written before a refusal is put back.
+fn keep(texts: &[(String, String)]) -> Result<(), StoreError> {
+    let storage = storage()?;
+    let mut before: Vec<(String, Option<String>)> = Vec::new();
+    for (key, value) in texts {
+        let name = format!("{PREFIX}{key}");
+        let old = storage.get_item(&name).map_err(|error| refused(&error))?;
+        if let Err(error) = put(&storage, &name, Some(value)) {
+            for (name, old) in before.iter().rev() {
+                // There is room for what was there a moment ago.
+                let _ = put(&storage, name, old.as_deref());
+            }
+            return Err(error);
+        }
+        before.push((name, old));
+    }
+    Ok(())
+}
+
 impl Store for Page {
     fn all(&self) -> Soon<BTreeMap<String, String>> {
         Box::pin(std::future::ready(all()))
     }
 
-    fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let done = storage()
-            .and_then(|storage| storage.set_item(&format!("{PREFIX}{key}"), value).map_err(|error| refused(&error)));
-        Box::pin(std::future::ready(done))
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()> {
+        Box::pin(std::future::ready(keep(texts)))
     }
+
     fn jobs(&self) -> Soon<Vec<JobEntry>> {
         Box::pin(indexed::jobs())
     }

@@ -1,9 +1,10 @@
 //! A store in memory, for tests on the host: it answers at once, and refuses what it is told to.
 
 use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave};
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
-use std::pin::pin;
+use std::pin::{Pin, pin};
+use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
 /// What it keeps, as two windows of one browser share it.
@@ -13,6 +14,7 @@ pub(crate) struct Fake {
     /// Each job with the contents of its revisions, the first first.
     pub(crate) jobs: RefCell<Vec<(JobEntry, Vec<String>)>>,
     refusal: RefCell<Option<StoreError>>,
+    saves_wait: Rc<Cell<bool>>,
 }
 
 /// The answer of a call that needs no waiting.
@@ -23,7 +25,17 @@ pub(crate) fn now<T>(soon: impl Future<Output = T>) -> T {
     }
 }
 
+/// Whether something is not done yet.
+pub(crate) fn is_pending<F: Future>(soon: Pin<&mut F>) -> bool {
+    soon.poll(&mut Context::from_waker(Waker::noop())).is_pending()
+}
+
 impl Fake {
+    /// Whether the saving of jobs is done only once this is called again.
+    pub(crate) fn wait(&self, waits: bool) {
+        self.saves_wait.set(waits);
+    }
+
     /// Refuses everything with this from now on; with nothing no more.
     pub(crate) fn refuse(&self, refusal: Option<StoreError>) {
         self.refusal.replace(refusal);
@@ -43,8 +55,8 @@ impl Store for Fake {
         self.answer(|| self.texts.borrow().clone())
     }
 
-    fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        self.answer(|| drop(self.texts.borrow_mut().insert(key.to_owned(), value.to_owned())))
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()> {
+        self.answer(|| self.texts.borrow_mut().extend(texts.iter().cloned()))
     }
 
     fn jobs(&self) -> Soon<Vec<JobEntry>> {
@@ -52,7 +64,7 @@ impl Store for Fake {
     }
 
     fn save_job(&self, to_save: ToSave) -> Soon<JobEntry> {
-        self.answer(|| {
+        let saved = self.answer(|| {
             let mut jobs = self.jobs.borrow_mut();
             let ToSave { id, name, about, content } = to_save;
             let known = jobs.iter().position(|(entry, _)| Some(entry.id) == id);
@@ -68,6 +80,11 @@ impl Store for Fake {
             contents.push(content);
             *entry = JobEntry { name, about, revision: entry.revision + 1, removed: false, ..entry.clone() };
             entry.clone()
+        });
+        let waits = self.saves_wait.clone();
+        Box::pin(async move {
+            std::future::poll_fn(|_| if waits.get() { Poll::Pending } else { Poll::Ready(()) }).await;
+            saved.await
         })
     }
 

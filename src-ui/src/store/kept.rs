@@ -43,11 +43,16 @@ impl Kept {
 
     /// Keeps a text, here at once and in the store as soon as it can. Where what is kept was not read, only here.
     pub fn keep(&self, key: &str, value: String) -> Soon<()> {
+        self.keep_all(vec![(key.to_owned(), value)])
+    }
+
+    /// Keeps several texts in the same way, by key: all of them or, in the store, none.
+    pub fn keep_all(&self, texts: Vec<(String, String)>) -> Soon<()> {
         let soon = match self.is_read {
-            true => self.store.keep(key, &value),
+            true => self.store.keep(&texts),
             false => Box::pin(std::future::ready(Err(StoreError::Unread))),
         };
-        self.at_hand.borrow_mut().insert(key.to_owned(), value);
+        self.at_hand.borrow_mut().extend(texts);
         soon
     }
 

@@ -49,8 +49,8 @@ pub enum StoreError {
 pub trait Store {
     /// Everything that is kept, by key.
     fn all(&self) -> Soon<BTreeMap<String, String>>;
-    /// Keeps a text under a key, wholly or not at all.
-    fn keep(&self, key: &str, value: &str) -> Soon<()>;
+    /// Keeps each text under its key: all of them or none.
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()>;
     /// Every job, the last saved first; those that were put away too.
     fn jobs(&self) -> Soon<Vec<JobEntry>>;
     /// Saves a job as its next revision, wholly or not at all. Once this is answered, nothing that happens to the

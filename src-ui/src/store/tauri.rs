@@ -60,10 +60,12 @@ impl Store for Window {
         })
     }
 
-    fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let promise = invoke("keep", &[("key", key.into()), ("value", value.into())]);
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()> {
+        let pairs = texts.iter().map(|(key, value)| js_sys::Array::of2(&key.into(), &value.into()));
+        let promise = invoke("keep", &[("texts", pairs.collect::<js_sys::Array>().into())]);
         Box::pin(async move { answer(promise).await.map(|_| ()) })
     }
+
     fn jobs(&self) -> Soon<Vec<JobEntry>> {
         Box::pin(read(invoke("jobs", &[])))
     }

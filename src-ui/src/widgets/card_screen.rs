@@ -12,7 +12,7 @@ use super::settled::{Edits, Now, Part, Settled, SettledProps};
 use super::tape_list::{TapePage, TapeUse};
 use crate::browser::{AfterPaint, Listener, Lull, focus_next_field};
 use crate::cards::CardEntry;
-use crate::jobs::stays_on_bench;
+use crate::jobs::OpenJob;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
 use crate::store::{Kept, StoreError};
@@ -60,19 +60,22 @@ fn use_rests(slug: &'static str, host: &Host, state: &UseReducerHandle<CardState
         Rc::new(move || {
             let Some(held) = waiting.borrow_mut().take() else { return };
             let Some(text) = held.text() else { return };
+            let mut texts = match slug {
+                // Another window of the same browser may have put another job there: what is typed here is still of this
+                // window's.
+                scantling::job::CARD => OpenJob::of(&host.kept).texts_with(text).to_vec(),
+                _ => vec![(Kept::inputs_of(slug), text)],
+            };
             if let (true, Some(reply)) = (held.problems().is_empty() && !held.is_pending(), held.reply(show)) {
                 let lines = reply.main_lengths().into_iter().map(|(line, length)| (line.to_string(), length));
                 let mut tape = Tape::of(&host.kept);
                 tape.record(slug, lines.collect());
-                tape.keep(&host.kept, &host.ontrouble);
+                texts.extend(tape.text());
             }
-            let soon = host.kept.keep(&Kept::inputs_of(slug), text);
-            let of_job = (slug == scantling::job::CARD).then(|| stays_on_bench(&host.kept)).flatten();
+            let soon = host.kept.keep_all(texts);
             let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
-                let kept = soon.await;
-                let kept = if let Some(of_job) = of_job { kept.and(of_job.await) } else { kept };
-                match kept {
+                match soon.await {
                     Ok(()) => onkept.emit(()),
                     Err(error) => ontrouble.emit(error),
                 }

@@ -2,6 +2,7 @@
 
 use super::card_screen::Host;
 use super::card_state::Held;
+use super::handing_over::keep;
 use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
 use crate::jobs::{OpenJob, save, when};
@@ -65,12 +66,8 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         Callback::from(move |name: String| {
             open.borrow_mut().name = name;
             again.force_update();
-            let (now, kept, ontrouble) = (open.borrow().clone(), props.host.kept.clone(), props.host.ontrouble.clone());
-            wasm_bindgen_futures::spawn_local(async move {
-                if let Err(error) = now.keep(&kept).await {
-                    ontrouble.emit(error);
-                }
-            });
+            let Some(inputs) = props.now.borrow().text() else { return };
+            keep(&props.host.kept, open.borrow().texts_with(inputs).to_vec(), props.host.ontrouble.clone());
         })
     };
     let save_as = |new: bool| {

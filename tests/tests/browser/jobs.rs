@@ -29,34 +29,6 @@ fn jobs_go_through_a_file() -> Outcome {
 }
 
 #[test]
-fn two_windows_do_not_mix_up_their_jobs() -> Outcome {
-    play("jobs-two-windows", Kind::Browser, async |shell| {
-        shell.open_card("cabinet").await?;
-        shell.type_into("job-name", "Shed").await?;
-        jobs::save(shell, 1).await?;
-        let first = shell.session()?.window().await?;
-        let second = shell.session()?.new_tab().await?;
-        shell.session()?.switch_to_window(second).await?;
-        shell.go_to("").await?;
-        shell.started().await?;
-        shell.open_card("cabinet").await?;
-        shell.type_into("job-name", "Hall").await?;
-        shell.press("[data-action=save-new]").await?;
-        jobs::bar_is(shell, "saved", 1).await?;
-        // Back in the first one, it is still the shed that is typed into.
-        shell.session()?.switch_to_window(first).await?;
-        shell.type_into("cabinet-width", "640").await?;
-        jobs::bar_is(shell, "changed", 1).await?;
-        let kept = async || shell.ask::<String>("return JSON.stringify(localStorage)", &[]).await;
-        until("the width kept", kept, |kept| kept.contains("640")).await?;
-        shell.session()?.refresh().await?;
-        shell.started().await?;
-        shell.field_is("cabinet-width", "as typed", |field| field.value == "640").await?;
-        shell.field_is("job-name", "the job of this window", |field| field.value == "Shed").await.map(drop)
-    })
-}
-
-#[test]
 fn five_hundred_saves_survive_the_browser_being_killed() -> Outcome {
     play("jobs-killed", Kind::Browser, async |shell| jobs::survive_being_killed(shell, 500).await)
 }

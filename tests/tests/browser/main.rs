@@ -19,5 +19,6 @@ mod shared;
 mod sheet_layout;
 mod storage;
 mod touch;
+mod two_windows;
 mod units;
 mod version;

@@ -99,7 +99,7 @@ fn a_file_that_may_only_be_read_is_told_and_left() {
 fn a_backup_is_a_database_of_its_own_and_never_overwritten() {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
-    kept.keep("settings", Some("inches")).unwrap();
+    kept.keep(&[("settings", "inches")]).unwrap();
     let id = kept.save_job(None, "Shed", "", "one").unwrap().id;
     let elsewhere = path.with_file_name("files");
     let first = kept.back_up(&elsewhere).unwrap();

@@ -1,0 +1,112 @@
+//! What happens to the jobs, in one window and in two.
+
+use super::*;
+use crate::store::fake::{Fake, is_pending, now};
+use std::rc::Rc;
+
+/// A window of a browser, whose store it shares with others.
+fn window(store: &Rc<Fake>) -> Kept {
+    let (kept, trouble) = now(Kept::open(store.clone()));
+    assert_eq!(trouble, None);
+    kept
+}
+
+/// A cabinet so wide, as the card keeps it.
+fn wide(mm: &'static str) -> String {
+    as_text::write(&Inputs { width: Reading::mm(mm), ..Inputs::default() }).unwrap()
+}
+
+/// Types over the width, and lets typing rest.
+fn type_width(kept: &Kept, mm: &'static str) -> String {
+    let inputs = wide(mm);
+    now(kept.keep_all(OpenJob::of(kept).texts_with(inputs.clone()).to_vec())).unwrap();
+    inputs
+}
+
+/// The width on a window's bench, and the job that it belongs to.
+fn bench(kept: &Kept) -> (String, String) {
+    let inputs: Inputs = as_text::read(&kept.get(&Kept::inputs_of(CARD)).unwrap()).unwrap();
+    (inputs.width.typed().to_owned(), OpenJob::of(kept).name)
+}
+
+fn pair(width: &str, name: &str) -> (String, String) {
+    (width.to_owned(), name.to_owned())
+}
+
+/// The width in a job's last revision.
+fn last_width(store: &Fake, name: &str) -> String {
+    let jobs = store.jobs.borrow();
+    let (_, contents) = jobs.iter().find(|(entry, _)| entry.name == name).unwrap();
+    Job::read(contents.last().unwrap()).unwrap().cabinet().width.typed().to_owned()
+}
+
+#[test]
+fn each_window_saves_its_own_inputs_into_its_own_job() {
+    let store = Rc::new(Fake::default());
+    let (shed, hall) = (window(&store), window(&store));
+    for (kept, name, mm) in [(&shed, "Shed", "830"), (&hall, "Hall", "900")] {
+        now(save(kept, OpenJob::named(name), wide(mm))).unwrap();
+    }
+    let typed = type_width(&shed, "640");
+    type_width(&hall, "901");
+    let (saved, trouble) = now(save(&shed, OpenJob::of(&shed), typed)).unwrap();
+    assert_eq!((saved.revision, trouble), (2, None));
+    assert_eq!((last_width(&store, "Shed").as_str(), last_width(&store, "Hall").as_str()), ("640", "900"));
+    assert_eq!(bench(&window(&store)), pair("640", "Shed"), "what was saved last, with its own name");
+    assert_eq!(bench(&hall), pair("901", "Hall"), "this window knows nothing of it");
+}
+
+#[test]
+fn a_window_without_a_job_does_not_type_into_that_of_another() {
+    let store = Rc::new(Fake::default());
+    let (none, hall) = (window(&store), window(&store));
+    now(save(&hall, OpenJob::named("Hall"), wide("900"))).unwrap();
+    type_width(&none, "555");
+    assert_eq!(bench(&window(&store)), pair("555", ""));
+}
+
+#[test]
+fn what_is_typed_while_it_is_saved_stays_on_the_bench() {
+    let store = Rc::new(Fake::default());
+    let kept = window(&store);
+    now(save(&kept, OpenJob::named("Shed"), wide("830"))).unwrap();
+    let typed = type_width(&kept, "640");
+    let mut saving = Box::pin(save(&kept, OpenJob::of(&kept), typed));
+    store.wait(true);
+    assert!(is_pending(saving.as_mut()));
+    type_width(&kept, "641");
+    store.wait(false);
+    now(saving).unwrap();
+    assert_eq!((last_width(&store, "Shed").as_str(), bench(&kept)), ("640", pair("641", "Shed")));
+}
+
+#[test]
+fn a_job_is_changed_by_its_inputs_and_by_its_name() {
+    let entry =
+        JobEntry { id: 4, name: "Shed".into(), about: String::new(), revision: 2, saved_ms: 5.0, removed: false };
+    let new = OpenJob::named("Shed");
+    assert!(new.is_changed("{}"));
+    let saved = new.saved(&entry, "{}");
+    assert_eq!((saved.id, saved.revision), (Some(4), 2));
+    assert!(!saved.is_changed("{}"));
+    assert!(saved.is_changed("{\"width\":\"640\"}"));
+    assert!(OpenJob { name: "Hall".into(), ..saved }.is_changed("{}"));
+}
+
+/// What is opened has to read as the card itself writes it, or it would look changed at once.
+#[test]
+fn an_opened_job_has_the_mark_of_the_cards_own_text() {
+    let settings = crate::settings::Settings::default();
+    let card = crate::cards::card(CARD).unwrap();
+    let held = (card.open)(None, &settings).text().unwrap();
+    let job = Job::new("Shed", &as_text::read(&held).unwrap());
+    let again = Job::read(&job.text()).unwrap();
+    assert_eq!(as_text::write(&again.cabinet()).unwrap(), held);
+    assert_eq!((card.open)(Some(&held), &settings).text().unwrap(), held);
+}
+
+#[test]
+fn a_cabinet_says_its_units() {
+    let mixed = Inputs { height: Reading::inches("46"), depth: Reading::mm("14 in"), ..Inputs::default() };
+    assert_eq!(about(&mixed), "830 mm × 46 in × 14 in");
+}
