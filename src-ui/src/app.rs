@@ -236,6 +236,14 @@ fn Frame(props: &FrameProps) -> Html {
         let kept = props.kept.clone();
         use_state_eq(move || kept.get(NOTICE).filter(|text| !text.is_empty()).map(AttrValue::from))
     };
+    let onnotice = {
+        let notice = notice.clone();
+        Callback::from(move |words: AttrValue| {
+            // What was not closed yet is still to be read.
+            let before = notice.iter().map(|before| format!("{before} "));
+            notice.set(Some(before.chain([words.to_string()]).collect::<String>().into()));
+        })
+    };
     let onnoticed = {
         let (kept, notice, ontrouble) = (props.kept.clone(), notice.clone(), ontrouble.clone());
         Callback::from(move |()| {
@@ -283,7 +291,7 @@ fn Frame(props: &FrameProps) -> Html {
         (Route::Tape, _) => html! {
             <TapeList kept={props.kept.clone()} ontrouble={host.ontrouble} show={Show::of(&settings)} />
         },
-        (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} /> },
+        (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} {onnotice} /> },
         (Route::ShopSheet, _) => {
             let kept = |slug: &str| props.kept.get(&Kept::inputs_of(slug)).map(AttrValue::from);
             html! { <ShopSheet inputs={kept("cabinet")} layout={kept("sheet-layout")} job={OpenJob::of(&props.kept).name}

@@ -2,12 +2,13 @@
 //! store's.
 
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
-use crate::words::say;
+use crate::words::{say, say_with};
 use scantling::as_text;
 use scantling::cabinet::Inputs;
 use scantling::job::{CARD, Job, text_mark};
 use scantling::measure::Reading;
 use serde::{Deserialize, Serialize};
+use yew::AttrValue;
 
 /// Its key among what is kept.
 const OPEN: &str = "job";
@@ -81,13 +82,36 @@ pub fn about(cabinet: &Inputs) -> String {
     [&cabinet.width, &cabinet.height, &cabinet.depth].map(side).join(" × ")
 }
 
-/// Saves the card's inputs, as text, as the next revision of the job on the bench. What could not be kept beside it
-/// comes back with it.
+/// What came of saving a job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Saved {
+    /// The job as it is on the bench now.
+    pub open: OpenJob,
+    /// What another window has done to the job since this one saw it, for the maker to know.
+    pub meanwhile: Option<AttrValue>,
+    /// Why it could not be kept that it is on the bench; it is saved all the same.
+    pub trouble: Option<StoreError>,
+}
+
+/// A save gets its number within its transaction, so what number that is tells what came in between.
+fn meanwhile(open: &OpenJob, entry: &JobEntry) -> Option<AttrValue> {
+    match open.id {
+        None => None,
+        Some(id) if id != entry.id => Some(say("job-made-anew")),
+        Some(_) if entry.revision == open.revision + 1 => None,
+        Some(_) => {
+            let theirs = entry.revision.saturating_sub(1);
+            Some(say_with("job-meanwhile", [("theirs", theirs.into()), ("revision", entry.revision.into())]))
+        }
+    }
+}
+
+/// Saves the card's inputs, as text, as the next revision of the job on the bench.
 ///
 /// # Errors
 /// The store's; then nothing has changed.
-pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob, Option<StoreError>), StoreError> {
-    let (store, on_bench, key) = (kept.store(), OpenJob::of(kept).id, Kept::inputs_of(CARD));
+pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<Saved, StoreError> {
+    let (store, on_bench, key) = (kept.store(), OpenJob::of(kept), Kept::inputs_of(CARD));
     let before = kept.get(&key);
     let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
     // What a newer program put into the job goes into the next revision too.
@@ -104,44 +128,51 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob
         None => Job::new(&open.name, &cabinet),
     };
     let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
-    let saved = open.saved(&store.save_job(to_save).await?, &inputs);
+    let entry = store.save_job(to_save).await?;
+    let (meanwhile, mut open) = (meanwhile(&open, &entry), open.saved(&entry, &inputs));
     // Another job may have come onto the bench in between.
-    if OpenJob::of(kept).id != on_bench {
-        return Ok((saved, None));
+    let now = OpenJob::of(kept);
+    if now.id != on_bench.id {
+        return Ok(Saved { open, meanwhile, trouble: None });
     }
     // What was typed meanwhile stays there.
-    let now = kept.get(&key).filter(|_| kept.get(&key) != before).unwrap_or(inputs);
-    let trouble = kept.keep_all(saved.texts_with(now).to_vec()).await.err();
-    Ok((saved, trouble))
+    if now.name != on_bench.name {
+        open.name = now.name;
+    }
+    let inputs = kept.get(&key).filter(|_| kept.get(&key) != before).unwrap_or(inputs);
+    let trouble = kept.keep_all(open.texts_with(inputs).to_vec()).await.err();
+    Ok(Saved { open, meanwhile, trouble })
 }
 
 /// Puts a job, or one of its older revisions, on the bench: into the cabinet card. What was there and is not saved yet
-/// is saved first, so that nothing is lost by it.
+/// is saved first, so that nothing is lost by it; what there is to know of that comes back.
 ///
 /// # Errors
 /// The store's; a revision that is no longer kept, or that cannot be read, is refused.
-pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<(), StoreError> {
+pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<Option<AttrValue>, StoreError> {
     let text = kept.store().revision(entry.id, number).await?.ok_or(StoreError::Gone)?;
     let job = Job::read(&text).map_err(|error| StoreError::Unreadable(error.to_string()))?;
     let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
     let key = Kept::inputs_of(CARD);
-    let mut entry = entry.clone();
+    let (mut entry, mut told) = (entry.clone(), None);
     if let Some(before) = kept.get(&key) {
         let mut open = OpenJob::of(kept);
         if open.is_at_risk(&before) && before != inputs {
             if open.name.trim().is_empty() {
                 open.name = say("job-nameless").to_string();
             }
-            let (saved, _) = save(kept, open, before).await?;
-            if saved.id == Some(entry.id) {
-                (entry.revision, entry.saved_ms) = (saved.revision, saved.saved_ms);
+            let Saved { open, meanwhile, .. } = save(kept, open, before).await?;
+            if open.id == Some(entry.id) {
+                (entry.revision, entry.saved_ms) = (open.revision, open.saved_ms);
             }
+            told = meanwhile.map(|words| format!("{}: {words}", open.name).into());
         }
     }
     let open = OpenJob::named(&entry.name).saved(&entry, &inputs);
     // An older revision has changes to be saved, which the last one has not.
     let mark = if number == entry.revision { open.mark.clone() } else { String::new() };
-    kept.keep_all(OpenJob { mark, from: number, ..open }.texts_with(inputs).to_vec()).await
+    kept.keep_all(OpenJob { mark, from: number, ..open }.texts_with(inputs).to_vec()).await?;
+    Ok(told)
 }
 
 /// A job as it was saved last.

@@ -9,6 +9,8 @@ job-new = Not saved as a job yet. What you type is kept in any case.
 job-unkept = Not saved as a job yet. What you type is not kept now.
 job-saved = Saved as revision { $revision }, { $when }
 job-changed = Changed since revision { $revision }, { $when }
+job-meanwhile = Revision { $theirs } was saved in another window meanwhile; this became revision { $revision }. Both are among the revisions.
+job-made-anew = Saved as a new job: it was forgotten in another window meanwhile.
 job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.
 
 jobs-title = Jobs

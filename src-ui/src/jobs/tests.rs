@@ -1,6 +1,7 @@
 //! What happens to the jobs, in one window and in two.
 
 use super::*;
+use crate::store::Store;
 use crate::store::fake::{Fake, is_pending, now};
 use std::rc::Rc;
 
@@ -33,6 +34,12 @@ fn pair(width: &str, name: &str) -> (String, String) {
     (width.to_owned(), name.to_owned())
 }
 
+/// A job with this cabinet, without a name.
+fn to_save(inputs: &str) -> ToSave {
+    let content = Job::new("", &as_text::read(inputs).unwrap()).text();
+    ToSave { id: None, name: String::new(), about: String::new(), content }
+}
+
 /// The width in a job's last revision.
 fn last_width(store: &Fake, name: &str) -> String {
     let jobs = store.jobs.borrow();
@@ -49,8 +56,8 @@ fn each_window_saves_its_own_inputs_into_its_own_job() {
     }
     let typed = type_width(&shed, "640");
     type_width(&hall, "901");
-    let (saved, trouble) = now(save(&shed, OpenJob::of(&shed), typed)).unwrap();
-    assert_eq!((saved.revision, trouble), (2, None));
+    let saved = now(save(&shed, OpenJob::of(&shed), typed)).unwrap();
+    assert_eq!((saved.open.revision, saved.meanwhile, saved.trouble), (2, None, None));
     assert_eq!((last_width(&store, "Shed").as_str(), last_width(&store, "Hall").as_str()), ("640", "900"));
     assert_eq!(bench(&window(&store)), pair("640", "Shed"), "what was saved last, with its own name");
     assert_eq!(bench(&hall), pair("901", "Hall"), "this window knows nothing of it");
@@ -63,6 +70,32 @@ fn a_window_without_a_job_does_not_type_into_that_of_another() {
     now(save(&hall, OpenJob::named("Hall"), wide("900"))).unwrap();
     type_width(&none, "555");
     assert_eq!(bench(&window(&store)), pair("555", ""));
+}
+
+#[test]
+fn what_another_window_saved_meanwhile_is_told() {
+    let store = Rc::new(Fake::default());
+    let first = window(&store);
+    now(save(&first, OpenJob::named("Shed"), wide("830"))).unwrap();
+    let second = window(&store);
+    now(save(&first, OpenJob::of(&first), wide("640"))).unwrap();
+    let saved = now(save(&second, OpenJob::of(&second), wide("901"))).unwrap();
+    let words =
+        "Revision 2 was saved in another window meanwhile; this became revision 3. Both are among the revisions.";
+    assert_eq!((saved.open.revision, saved.meanwhile.as_deref()), (3, Some(words)));
+    assert_eq!(now(save(&second, saved.open, wide("902"))).unwrap().meanwhile, None, "said once");
+
+    // What is saved before another job is opened may come behind another window's save too.
+    let hall = now(store.save_job(ToSave { id: None, name: "Hall".into(), ..to_save(&wide("700")) })).unwrap();
+    type_width(&first, "555");
+    let told = now(put_on_bench(&first, &hall, 1)).unwrap();
+    assert!(told.is_some_and(|told| told.starts_with("Shed: Revision 4 was saved")));
+    assert_eq!(last_width(&store, "Shed"), "555");
+
+    now(store.forget_job(1)).unwrap();
+    let saved = now(save(&second, OpenJob::of(&second), wide("903"))).unwrap();
+    assert!(saved.meanwhile.is_some_and(|words| words.contains("forgotten")));
+    assert_ne!(saved.open.id, Some(1));
 }
 
 #[test]

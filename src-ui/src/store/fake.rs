@@ -69,7 +69,7 @@ impl Store for Fake {
             let ToSave { id, name, about, content } = to_save;
             let known = jobs.iter().position(|(entry, _)| Some(entry.id) == id);
             let at = known.unwrap_or_else(|| {
-                let id = 1 + u32::try_from(jobs.len()).unwrap();
+                let id = 1 + jobs.iter().map(|(entry, _)| entry.id).max().unwrap_or(0);
                 let saved_ms = 0.0;
                 let entry =
                     JobEntry { id, name: String::new(), about: String::new(), revision: 0, saved_ms, removed: false };

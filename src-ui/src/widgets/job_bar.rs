@@ -5,7 +5,7 @@ use super::card_state::Held;
 use super::handing_over::keep;
 use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
-use crate::jobs::{OpenJob, save, when};
+use crate::jobs::{OpenJob, Saved, save, when};
 use crate::store::StoreError;
 use crate::words::{say, say_with};
 use std::rc::Rc;
@@ -33,6 +33,8 @@ enum Saving {
     Rests,
     Goes,
     Refused(StoreError),
+    /// Done, and there is something to know of it.
+    Told(AttrValue),
 }
 
 /// What is done in the background has to find the job as it is then, not as it was drawn.
@@ -45,8 +47,9 @@ fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool, is_kept: bool) -
         Saving::Refused(error) => ("refused", say_with("job-refused", [("why", error.to_string().into())])),
         Saving::Rests if open.id.is_none() && !is_kept => ("new", say("job-unkept")),
         Saving::Rests if open.id.is_none() => ("new", say("job-new")),
-        Saving::Rests if changed => ("changed", say_with("job-changed", revision())),
-        Saving::Rests => ("saved", say_with("job-saved", revision())),
+        Saving::Told(words) if !changed => ("saved", words.clone()),
+        Saving::Rests | Saving::Told(_) if changed => ("changed", say_with("job-changed", revision())),
+        Saving::Rests | Saving::Told(_) => ("saved", say_with("job-saved", revision())),
     }
 }
 
@@ -87,17 +90,11 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             }
             saving.set(Saving::Goes);
             let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
-            let asked = open.borrow().name.clone();
             wasm_bindgen_futures::spawn_local(async move {
                 match save(&props.host.kept, job, inputs).await {
-                    Ok((mut saved, trouble)) => {
-                        // What was typed into the name meanwhile is not thrown away.
-                        let name = open.borrow().name.clone();
-                        if name != asked {
-                            saved.name = name;
-                        }
+                    Ok(Saved { open: saved, meanwhile, trouble }) => {
                         open.replace(saved);
-                        saving.set(Saving::Rests);
+                        saving.set(meanwhile.map_or(Saving::Rests, Saving::Told));
                         if let Some(error) = trouble {
                             props.host.ontrouble.emit(error);
                         }

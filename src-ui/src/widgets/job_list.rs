@@ -22,6 +22,8 @@ use yew::prelude::*;
 pub struct JobListProps {
     /// What is kept.
     pub kept: Kept,
+    /// Says something above every screen.
+    pub onnotice: Callback<AttrValue>,
 }
 
 /// So many jobs are drawn before more are asked for.
@@ -36,6 +38,8 @@ pub struct Desk {
     kept: Kept,
     /// Says something, and lists the jobs anew.
     said: Callback<Result<AttrValue, StoreError>>,
+    /// Says something that is still to be seen on another screen.
+    onnotice: Callback<AttrValue>,
 }
 
 impl Desk {
@@ -50,7 +54,10 @@ impl Desk {
         let (desk, entry) = (self.clone(), entry.clone());
         wasm_bindgen_futures::spawn_local(async move {
             match put_on_bench(&desk.kept, &entry, number).await {
-                Ok(()) => {
+                Ok(told) => {
+                    if let Some(told) = told {
+                        desk.onnotice.emit(told);
+                    }
                     if let Some(window) = web_sys::window() {
                         // Refused only for a malformed address.
                         let _ = window.location().set_hash(&Route::to_card(scantling::job::CARD));
@@ -196,7 +203,7 @@ pub fn JobList(props: &JobListProps) -> Html {
             }
         });
     }
-    let desk = Desk { kept: props.kept.clone(), said: onsaid };
+    let desk = Desk { kept: props.kept.clone(), said: onsaid, onnotice: props.onnotice.clone() };
     let onchoose = {
         let chosen = chosen.clone();
         Callback::from(move |id: u32| chosen.set(if *chosen == Some(id) { None } else { Some(id) }))

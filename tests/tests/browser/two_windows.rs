@@ -1,6 +1,6 @@
 //! Two windows of one browser, which share what is kept: each goes on with its own job.
 
-use scantling_tests::fault::Outcome;
+use scantling_tests::fault::{Outcome, require};
 use scantling_tests::play::play;
 use scantling_tests::scenarios::jobs;
 use scantling_tests::shell::{Kind, Shell};
@@ -81,5 +81,32 @@ fn a_window_without_a_job_does_not_type_into_that_of_another() -> Outcome {
         type_width(shell, "555").await?;
         is_after_a_reload(shell, "555", "").await?;
         jobs::bar_is(shell, "new", 0).await
+    })
+}
+
+#[test]
+fn a_job_that_is_saved_in_two_windows_says_so() -> Outcome {
+    play("jobs-one-in-two", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.type_into("job-name", "Shed").await?;
+        jobs::save(shell, 1).await?;
+        let first = another(shell).await?;
+        shell.type_into("cabinet-width", "640").await?;
+        jobs::save(shell, 2).await?;
+        to(shell, &first).await?;
+        shell.type_into("cabinet-width", "901").await?;
+        jobs::save(shell, 3).await?;
+        shell.keep_picture("jobs-meanwhile").await?;
+        let told = shell.text(".job-state").await?.unwrap_or_default();
+        require(told.contains("Revision 2 was saved in another window"), || told.clone())?;
+        // Both are there.
+        shell.open_jobs().await?;
+        shell.press("[data-fold=revisions] > summary").await?;
+        shell.press(".revision[data-revision='2'] [data-action=open-revision]").await?;
+        shell.field_is("cabinet-width", "as saved in the other", |field| field.value == "640").await?;
+        shell.open_jobs().await?;
+        shell.press("[data-fold=revisions] > summary").await?;
+        shell.press(".revision[data-revision='3'] [data-action=open-revision]").await?;
+        shell.field_is("cabinet-width", "as saved in this one", |field| field.value == "901").await.map(drop)
     })
 }

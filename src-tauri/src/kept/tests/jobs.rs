@@ -125,3 +125,15 @@ fn two_windows_save_one_job() {
     let numbers: Vec<i64> = Kept::at(path).revisions(id).unwrap().iter().map(|one| one.number).collect();
     assert_eq!(numbers, (1..=41).rev().collect::<Vec<i64>>());
 }
+
+/// The page is told nothing else of what another window did: a number too high says that there is one in between.
+#[test]
+fn the_number_of_a_revision_says_what_another_window_saved() {
+    let (_folder, path) = folder();
+    let windows = [Kept::at(path.clone()), Kept::at(path.clone())];
+    let entry = windows[0].save_job(None, "Shed", "", "first").unwrap();
+    windows[1].save_job(Some(entry.id), "Shed", "", "theirs").unwrap();
+    assert_eq!(windows[0].save_job(Some(entry.id), "Shed", "", "ours").unwrap().revision, entry.revision + 2);
+    let want = [(3, "ours".to_owned()), (2, "theirs".to_owned()), (1, "first".to_owned())];
+    assert_eq!(contents(&Kept::at(path), entry.id), want);
+}
