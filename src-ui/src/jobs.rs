@@ -106,15 +106,24 @@ fn meanwhile(open: &OpenJob, entry: &JobEntry) -> Option<AttrValue> {
     }
 }
 
-/// Saves the card's inputs, as text, as the next revision of the job on the bench.
+/// As what a job is saved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum As {
+    /// The next revision.
+    Next,
+    /// A job of its own.
+    New,
+}
+
+/// Saves the card's inputs, as text, as the next revision of the job on the bench, or as a new job.
 ///
 /// # Errors
 /// The store's; then nothing has changed.
-pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<Saved, StoreError> {
+pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Result<Saved, StoreError> {
     let (store, on_bench, key) = (kept.store(), OpenJob::of(kept), Kept::inputs_of(CARD));
     let before = kept.get(&key);
     let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
-    // What a newer program put into the job goes into the next revision too.
+    // What a newer program put into the job goes into the next revision too, and into another job that is made of it.
     let last = match open.id {
         Some(id) => store.revision(id, open.from).await?.and_then(|text| Job::read(&text).ok()),
         None => None,
@@ -127,6 +136,9 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<Saved, S
         }
         None => Job::new(&open.name, &cabinet),
     };
+    if new == As::New {
+        open.id = None;
+    }
     let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
     let entry = store.save_job(to_save).await?;
     let (meanwhile, mut open) = (meanwhile(&open, &entry), open.saved(&entry, &inputs));
@@ -161,7 +173,7 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
             if open.name.trim().is_empty() {
                 open.name = say("job-nameless").to_string();
             }
-            let Saved { open, meanwhile, .. } = save(kept, open, before).await?;
+            let Saved { open, meanwhile, .. } = save(kept, open, before, As::Next).await?;
             if open.id == Some(entry.id) {
                 (entry.revision, entry.saved_ms) = (open.revision, open.saved_ms);
             }

@@ -52,11 +52,11 @@ fn each_window_saves_its_own_inputs_into_its_own_job() {
     let store = Rc::new(Fake::default());
     let (shed, hall) = (window(&store), window(&store));
     for (kept, name, mm) in [(&shed, "Shed", "830"), (&hall, "Hall", "900")] {
-        now(save(kept, OpenJob::named(name), wide(mm))).unwrap();
+        now(save(kept, OpenJob::named(name), wide(mm), As::Next)).unwrap();
     }
     let typed = type_width(&shed, "640");
     type_width(&hall, "901");
-    let saved = now(save(&shed, OpenJob::of(&shed), typed)).unwrap();
+    let saved = now(save(&shed, OpenJob::of(&shed), typed, As::Next)).unwrap();
     assert_eq!((saved.open.revision, saved.meanwhile, saved.trouble), (2, None, None));
     assert_eq!((last_width(&store, "Shed").as_str(), last_width(&store, "Hall").as_str()), ("640", "900"));
     assert_eq!(bench(&window(&store)), pair("640", "Shed"), "what was saved last, with its own name");
@@ -67,7 +67,7 @@ fn each_window_saves_its_own_inputs_into_its_own_job() {
 fn a_window_without_a_job_does_not_type_into_that_of_another() {
     let store = Rc::new(Fake::default());
     let (none, hall) = (window(&store), window(&store));
-    now(save(&hall, OpenJob::named("Hall"), wide("900"))).unwrap();
+    now(save(&hall, OpenJob::named("Hall"), wide("900"), As::Next)).unwrap();
     type_width(&none, "555");
     assert_eq!(bench(&window(&store)), pair("555", ""));
 }
@@ -76,14 +76,14 @@ fn a_window_without_a_job_does_not_type_into_that_of_another() {
 fn what_another_window_saved_meanwhile_is_told() {
     let store = Rc::new(Fake::default());
     let first = window(&store);
-    now(save(&first, OpenJob::named("Shed"), wide("830"))).unwrap();
+    now(save(&first, OpenJob::named("Shed"), wide("830"), As::Next)).unwrap();
     let second = window(&store);
-    now(save(&first, OpenJob::of(&first), wide("640"))).unwrap();
-    let saved = now(save(&second, OpenJob::of(&second), wide("901"))).unwrap();
+    now(save(&first, OpenJob::of(&first), wide("640"), As::Next)).unwrap();
+    let saved = now(save(&second, OpenJob::of(&second), wide("901"), As::Next)).unwrap();
     let words =
         "Revision 2 was saved in another window meanwhile; this became revision 3. Both are among the revisions.";
     assert_eq!((saved.open.revision, saved.meanwhile.as_deref()), (3, Some(words)));
-    assert_eq!(now(save(&second, saved.open, wide("902"))).unwrap().meanwhile, None, "said once");
+    assert_eq!(now(save(&second, saved.open, wide("902"), As::Next)).unwrap().meanwhile, None, "said once");
 
     // What is saved before another job is opened may come behind another window's save too.
     let hall = now(store.save_job(ToSave { id: None, name: "Hall".into(), ..to_save(&wide("700")) })).unwrap();
@@ -93,7 +93,7 @@ fn what_another_window_saved_meanwhile_is_told() {
     assert_eq!(last_width(&store, "Shed"), "555");
 
     now(store.forget_job(1)).unwrap();
-    let saved = now(save(&second, OpenJob::of(&second), wide("903"))).unwrap();
+    let saved = now(save(&second, OpenJob::of(&second), wide("903"), As::Next)).unwrap();
     assert!(saved.meanwhile.is_some_and(|words| words.contains("forgotten")));
     assert_ne!(saved.open.id, Some(1));
 }
@@ -102,9 +102,9 @@ fn what_another_window_saved_meanwhile_is_told() {
 fn what_is_typed_while_it_is_saved_stays_on_the_bench() {
     let store = Rc::new(Fake::default());
     let kept = window(&store);
-    now(save(&kept, OpenJob::named("Shed"), wide("830"))).unwrap();
+    now(save(&kept, OpenJob::named("Shed"), wide("830"), As::Next)).unwrap();
     let typed = type_width(&kept, "640");
-    let mut saving = Box::pin(save(&kept, OpenJob::of(&kept), typed));
+    let mut saving = Box::pin(save(&kept, OpenJob::of(&kept), typed, As::Next));
     store.wait(true);
     assert!(is_pending(saving.as_mut()));
     type_width(&kept, "641");
@@ -142,4 +142,18 @@ fn an_opened_job_has_the_mark_of_the_cards_own_text() {
 fn a_cabinet_says_its_units() {
     let mixed = Inputs { height: Reading::inches("46"), depth: Reading::mm("14 in"), ..Inputs::default() };
     assert_eq!(about(&mixed), "830 mm × 46 in × 14 in");
+}
+
+#[test]
+fn a_new_job_that_is_made_of_another_keeps_what_is_not_known_here() {
+    let store = Rc::new(Fake::default());
+    let content = to_save(&wide("700")).content.replacen("\"cabinet\":{", "\"cabinet\":{\"drawers\":3,", 1);
+    let entry = now(store.save_job(ToSave { content, ..to_save(&wide("700")) })).unwrap();
+    let kept = window(&store);
+    now(put_on_bench(&kept, &entry, 1)).unwrap();
+    let copy = OpenJob { name: "Copy".into(), ..OpenJob::of(&kept) };
+    let saved = now(save(&kept, copy, wide("701"), As::New)).unwrap();
+    assert_eq!((saved.open.id, saved.open.revision, saved.meanwhile), (Some(2), 1, None));
+    let contents = store.jobs.borrow()[1].1.clone();
+    assert!(contents[0].contains("\"drawers\":3") && contents[0].contains("\"701\""), "{contents:?}");
 }

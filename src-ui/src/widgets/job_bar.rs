@@ -5,7 +5,7 @@ use super::card_state::Held;
 use super::handing_over::keep;
 use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
-use crate::jobs::{OpenJob, Saved, save, when};
+use crate::jobs::{As, OpenJob, Saved, save, when};
 use crate::store::StoreError;
 use crate::words::{say, say_with};
 use std::rc::Rc;
@@ -73,7 +73,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             keep(&props.host.kept, open.borrow().texts_with(inputs).to_vec(), props.host.ontrouble.clone());
         })
     };
-    let save_as = |new: bool| {
+    let save_as = |new: As| {
         let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
         Callback::from(move |_: MouseEvent| {
             // Two saves at once would not know of each other's revision.
@@ -82,16 +82,13 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             }
             let Some(inputs) = props.now.borrow().text() else { return };
             let mut job = open.borrow().clone();
-            if new {
-                job.id = None;
-            }
             if job.name.trim().is_empty() {
                 job.name = say("job-nameless").to_string();
             }
             saving.set(Saving::Goes);
             let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
             wasm_bindgen_futures::spawn_local(async move {
-                match save(&props.host.kept, job, inputs).await {
+                match save(&props.host.kept, job, inputs, new).await {
                     Ok(Saved { open: saved, meanwhile, trouble }) => {
                         open.replace(saved);
                         saving.set(meanwhile.map_or(Saving::Rests, Saving::Told));
@@ -114,9 +111,9 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             <p role="status" class="job-state">{ words }</p>
             <div class="job-buttons">
                 <button type="button" data-action="save" class={if changed { "strong" } else { "" }}
-                    onclick={save_as(false)}>{ say("job-save") }</button>
+                    onclick={save_as(As::Next)}>{ say("job-save") }</button>
                 if open.id.is_some() {
-                    <button type="button" data-action="save-new" onclick={save_as(true)}>{ say("job-save-new") }</button>
+                    <button type="button" data-action="save-new" onclick={save_as(As::New)}>{ say("job-save-new") }</button>
                 }
                 <a class="button" href="#/jobs">{ say("jobs-title") }</a>
             </div>

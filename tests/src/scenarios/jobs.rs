@@ -187,6 +187,19 @@ pub async fn go_through_a_file(shell: &mut Shell, saved: impl AsyncFn(&Shell) ->
     require_same(&cabinet["drawers"], &json!({ "count": 3 }), "what nobody here knows")?;
     require_same(&cabinet["width"], &json!("700"), "the width that was typed")?;
 
+    // A new job that is made of it has that too.
+    shell.open_card("cabinet").await?;
+    shell.type_into("job-name", "Third hall").await?;
+    shell.press("[data-action=save-new]").await?;
+    bar_is(shell, "saved", 1).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Third hall", "Newer hall", "Hall"]).await?;
+    shell.press("[data-action=save-file]").await?;
+    says(shell, ".job-said", "Saved as").await?;
+    let third: Value = serde_json::from_str(&saved(shell).await?)?;
+    require_same(&third["jobs"][0]["name"], &json!("Third hall"), "the name in the file")?;
+    require_same(&third["jobs"][0]["cards"]["cabinet"]["drawers"], &json!({ "count": 3 }), "what nobody here knows")?;
+
     for (text, words) in [
         ("not json", "not JSON"),
         ("{\"scantling\": 7, \"jobs\": []}", "a newer Scantling wrote"),
@@ -195,7 +208,7 @@ pub async fn go_through_a_file(shell: &mut Shell, saved: impl AsyncFn(&Shell) ->
         hand_file(shell, text).await?;
         says(shell, ".job-files > .problem", words).await?;
     }
-    listed(shell, &["Newer hall", "Hall"]).await
+    listed(shell, &["Third hall", "Newer hall", "Hall"]).await
 }
 
 /// Saves one revision after the other, as fast as it goes; each is as wide as its number says.
