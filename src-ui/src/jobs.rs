@@ -59,7 +59,19 @@ impl OpenJob {
 
     /// Whether something was done to what came onto the bench that is in no revision.
     fn is_at_risk(&self, inputs: &str) -> bool {
-        self.is_changed(inputs) && self.came != text_mark(inputs)
+        self.is_renamed() || self.is_changed(inputs) && self.came != text_mark(inputs)
+    }
+
+    /// Whether a name was typed that is in no revision.
+    fn is_renamed(&self) -> bool {
+        self.name != self.saved_name && !self.name.trim().is_empty()
+    }
+
+    /// The same after the job was forgotten: what is on the bench stays there and belongs to no job, and it was the
+    /// maker's wish that it is in none.
+    pub fn forgotten(&self, inputs: &str) -> Self {
+        let name = || self.name.clone();
+        Self { name: name(), saved_name: name(), came: text_mark(inputs), ..Self::default() }
     }
 
     /// The same, of these inputs, after it was saved under this name.
@@ -169,9 +181,10 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
     let (mut entry, mut told) = (entry.clone(), None);
     if let Some(before) = kept.get(&key) {
         let mut open = OpenJob::of(kept);
-        if open.is_at_risk(&before) && before != inputs {
+        if open.is_at_risk(&before) && (before != inputs || open.is_renamed()) {
             if open.name.trim().is_empty() {
-                open.name = say("job-nameless").to_string();
+                open.name =
+                    if open.saved_name.is_empty() { say("job-nameless").to_string() } else { open.saved_name.clone() };
             }
             let Saved { open, meanwhile, .. } = save(kept, open, before, As::Next).await?;
             if open.id == Some(entry.id) {

@@ -157,3 +157,50 @@ fn a_new_job_that_is_made_of_another_keeps_what_is_not_known_here() {
     let contents = store.jobs.borrow()[1].1.clone();
     assert!(contents[0].contains("\"drawers\":3") && contents[0].contains("\"701\""), "{contents:?}");
 }
+
+#[test]
+fn a_name_that_was_typed_is_saved_before_another_job_is_opened() {
+    let store = Rc::new(Fake::default());
+    let hall = now(store.save_job(ToSave { name: "Hall".into(), ..to_save(&wide("700")) })).unwrap();
+    let kept = window(&store);
+    now(save(&kept, OpenJob::named("Shed"), wide("830"), As::Next)).unwrap();
+    let name = |name: &str, mm| {
+        let open = OpenJob { name: name.into(), ..OpenJob::of(&kept) };
+        now(kept.keep_all(open.texts_with(wide(mm)).to_vec())).unwrap();
+    };
+    name("Potting shed", "830");
+    now(put_on_bench(&kept, &hall, 1)).unwrap();
+    assert_eq!(last_width(&store, "Potting shed"), "830");
+    assert_eq!((bench(&kept), store.jobs.borrow().len()), (pair("700", "Hall"), 2));
+    // Also before the very one that is on the bench.
+    name("Wide hall", "700");
+    now(put_on_bench(&kept, &hall, 1)).unwrap();
+    assert_eq!(last_width(&store, "Wide hall"), "700");
+    // An emptied name is no name that could be lost.
+    name(" ", "700");
+    now(put_on_bench(&kept, &store.jobs.borrow()[1].0.clone(), 1)).unwrap();
+    assert_eq!(store.jobs.borrow()[0].0.revision, 2);
+}
+
+#[test]
+fn a_forgotten_job_does_not_come_back_by_itself() {
+    let store = Rc::new(Fake::default());
+    let hall = now(store.save_job(ToSave { name: "Hall".into(), ..to_save(&wide("700")) })).unwrap();
+    let kept = window(&store);
+    let shed = now(save(&kept, OpenJob::named("Shed"), wide("830"), As::Next)).unwrap().open;
+    let inputs = type_width(&kept, "640");
+    now(store.forget_job(shed.id.unwrap())).unwrap();
+    now(kept.keep_all(OpenJob::of(&kept).forgotten(&inputs).texts_with(inputs).to_vec())).unwrap();
+    assert_eq!((bench(&kept), OpenJob::of(&kept).id), (pair("640", "Shed"), None));
+    now(put_on_bench(&kept, &hall, 1)).unwrap();
+    assert_eq!(store.jobs.borrow().len(), 1);
+
+    // What is done to it since is at risk again.
+    now(store.forget_job(hall.id)).unwrap();
+    let inputs = wide("700");
+    now(kept.keep_all(OpenJob::of(&kept).forgotten(&inputs).texts_with(inputs).to_vec())).unwrap();
+    type_width(&kept, "701");
+    let other = now(store.save_job(ToSave { name: "Other".into(), ..to_save(&wide("500")) })).unwrap();
+    now(put_on_bench(&kept, &other, 1)).unwrap();
+    assert_eq!(last_width(&store, "Hall"), "701");
+}

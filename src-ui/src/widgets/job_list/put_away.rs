@@ -31,7 +31,7 @@ fn forget(desk: &Desk, entry: &JobEntry) {
         if open.id == Some(entry.id) {
             // What is on the bench stays there, and belongs to no job now.
             let inputs = kept.get(&Kept::inputs_of(CARD)).unwrap_or_default();
-            kept.keep_all(OpenJob::named(&open.name).texts_with(inputs).to_vec()).await?;
+            kept.keep_all(open.forgotten(&inputs).texts_with(inputs).to_vec()).await?;
         }
         Ok(say_with("jobs-forgotten", [("name", entry.name.into())]))
     });
