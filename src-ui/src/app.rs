@@ -267,7 +267,7 @@ fn Frame(props: &FrameProps) -> Html {
         Keys::Keyboard => false,
         Keys::Device => coarse,
     };
-    let host = Host { kept: props.kept.clone(), onkept, ontrouble, pad };
+    let host = Host { kept: props.kept.clone(), onkept, ontrouble, onnotice: onnotice.clone(), pad };
     let open = match &route {
         Route::Card(slug) => card(slug),
         _ => None,

@@ -1,6 +1,7 @@
 //! The job on the bench: which one the cabinet card holds, and saving and opening it. The jobs themselves are the
 //! store's.
 
+use crate::damaged::set_aside;
 use crate::store::{JobEntry, Kept, StoreError, ToSave};
 use crate::words::{say, say_with};
 use scantling::as_text;
@@ -134,7 +135,9 @@ pub enum As {
 pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Result<Saved, StoreError> {
     let (store, on_bench, key) = (kept.store(), OpenJob::of(kept), Kept::inputs_of(CARD));
     let before = kept.get(&key);
-    let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
+    // The demo must not become the newest revision of a job whose inputs are damaged.
+    let cabinet: Inputs =
+        as_text::read(&inputs).ok_or_else(|| StoreError::Unreadable(say("damaged-cabinet").to_string()))?;
     // What a newer program put into the job goes into the next revision too, and into another job that is made of it.
     let last = match open.id {
         Some(id) => store.revision(id, open.from).await?.and_then(|text| Job::read(&text).ok()),
@@ -179,9 +182,12 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
     let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
     let key = Kept::inputs_of(CARD);
     let (mut entry, mut told) = (entry.clone(), None);
-    if let Some(before) = kept.get(&key) {
+    if let Some(before) = kept.get(&key).filter(|before| !before.is_empty()) {
         let mut open = OpenJob::of(kept);
-        if open.is_at_risk(&before) && (before != inputs || open.is_renamed()) {
+        if as_text::read::<Inputs>(&before).is_none() {
+            set_aside(kept, CARD).await?;
+            told = Some(say("damaged-inputs"));
+        } else if open.is_at_risk(&before) && (before != inputs || open.is_renamed()) {
             if open.name.trim().is_empty() {
                 open.name =
                     if open.saved_name.is_empty() { say("job-nameless").to_string() } else { open.saved_name.clone() };

@@ -11,6 +11,7 @@ job-saved = Saved as revision { $revision }, { $when }
 job-changed = Changed since revision { $revision }, { $when }
 job-meanwhile = Revision { $theirs } was saved in another window meanwhile; this became revision { $revision }. Both are among the revisions.
 job-made-anew = Saved as a new job: it was forgotten in another window meanwhile.
+damaged-cabinet = What is on the card is damaged.
 job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.
 
 jobs-title = Jobs

@@ -204,3 +204,19 @@ fn a_forgotten_job_does_not_come_back_by_itself() {
     now(put_on_bench(&kept, &other, 1)).unwrap();
     assert_eq!(last_width(&store, "Hall"), "701");
 }
+
+#[test]
+fn damaged_inputs_are_no_revision_and_stand_in_nobodys_way() {
+    let store = Rc::new(Fake::default());
+    let hall = now(store.save_job(ToSave { name: "Hall".into(), ..to_save(&wide("700")) })).unwrap();
+    let kept = window(&store);
+    now(save(&kept, OpenJob::named("Shed"), wide("830"), As::Next)).unwrap();
+    let damaged = wide("640")[..40].to_owned();
+    now(kept.keep_all(OpenJob::of(&kept).texts_with(damaged.clone()).to_vec())).unwrap();
+    let refused = now(save(&kept, OpenJob::of(&kept), damaged.clone(), As::Next));
+    assert!(matches!(refused, Err(StoreError::Unreadable(_))), "{refused:?}");
+    let told = now(put_on_bench(&kept, &hall, 1)).unwrap();
+    assert!(told.is_some_and(|told| told.contains("put aside")));
+    assert_eq!((last_width(&store, "Shed").as_str(), bench(&kept)), ("830", pair("700", "Hall")));
+    assert_eq!(kept.get("damaged/cabinet"), Some(damaged));
+}

@@ -7,7 +7,7 @@ use super::settled::Now;
 use crate::cards::card;
 use crate::jobs::OpenJob;
 use crate::route::Route;
-use crate::store::{Kept, StoreError};
+use crate::store::{Kept, Soon, StoreError};
 use crate::words::say;
 use serde_json::{Map, Value};
 use std::rc::Rc;
@@ -42,7 +42,12 @@ fn merged(before: Option<&str>, handed: Value) -> Value {
 }
 
 pub(super) fn keep(kept: &Kept, texts: Vec<(String, String)>, ontrouble: Callback<StoreError>) {
-    let soon = kept.keep_all(texts);
+    keep_in(kept.keep_all(texts), &ontrouble);
+}
+
+/// Waits in the background until something is kept, and says if it is not.
+pub(super) fn keep_in(soon: Soon<()>, ontrouble: &Callback<StoreError>) {
+    let ontrouble = ontrouble.clone();
     wasm_bindgen_futures::spawn_local(async move {
         if let Err(error) = soon.await {
             ontrouble.emit(error);

@@ -2,6 +2,7 @@
 
 use scantling_tests::fault::{Outcome, require, require_same};
 use scantling_tests::play::play;
+use scantling_tests::scenarios::jobs;
 use scantling_tests::scenarios::storage::is_read_again;
 use scantling_tests::shell::{Kind, Shell};
 
@@ -22,11 +23,40 @@ fn damaged_inputs_give_the_demo_and_stay_out_of_the_way() -> Outcome {
         shell.go_to("#/back-panel").await?;
         shell.started().await?;
         shell.answers(&["578 mm", "726 mm"]).await?;
+        shell.shows(".notice [data-action=noticed]").await?;
+        shell.keep_picture("damaged").await?;
+        let aside: String = shell.ask("return localStorage['scantling/damaged/back-panel']", &[]).await?;
+        require(aside.contains("864"), || format!("put aside: {aside}"))?;
+        shell.press("[data-action=noticed]").await?;
+        shell.shows_no(".notice").await?;
         shell.type_into("back-panel-opening-width", "864").await?;
         shell.answers(&["878 mm", "726 mm"]).await?;
         shell.go_to("#/back-panel").await?;
         shell.started().await?;
         shell.answers(&["878 mm", "726 mm"]).await.map(drop)
+    })
+}
+
+#[test]
+fn a_damaged_cabinet_is_not_saved_as_the_newest_of_its_job() -> Outcome {
+    play("damaged-cabinet", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.type_into("job-name", "Shed").await?;
+        shell.type_into("cabinet-width", "640").await?;
+        jobs::save(shell, 1).await?;
+        let damage = "localStorage['scantling/inputs/cabinet'] = localStorage['scantling/inputs/cabinet'].slice(0, -9)";
+        shell.ask::<()>(damage, &[]).await?;
+        shell.go_to("#/cabinet").await?;
+        shell.started().await?;
+        shell.shows(".notice [data-action=noticed]").await?;
+        jobs::bar_is(shell, "new", 0).await?;
+        jobs::save(shell, 1).await?;
+        // It is a job of its own; the shed is as it was saved.
+        shell.open_jobs().await?;
+        shell.press(".job:not(:has([aria-expanded=true])) .job-row").await?;
+        shell.press(".job [data-action=open]").await?;
+        shell.field_is("cabinet-width", "as saved", |field| field.value == "640").await?;
+        jobs::bar_is(shell, "saved", 1).await
     })
 }
 

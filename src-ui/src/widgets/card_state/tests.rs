@@ -61,5 +61,7 @@ fn inputs_read_back_as_they_were_kept() {
     let text = edited.held.text().unwrap();
     let again = (card("shelf").unwrap().open)(Some(&text), edited.settings());
     assert_eq!(again.text(), Some(text));
-    assert!((card("shelf").unwrap().open)(Some("not json"), edited.settings()).problems().is_empty());
+    let stands_in = |kept| (card("shelf").unwrap().open)(kept, edited.settings()).stands_in();
+    assert_eq!([Some("not json"), Some("{\"span\":"), Some(""), None].map(stands_in), [true, true, false, false]);
+    assert!(!again.stands_in());
 }
