@@ -140,7 +140,12 @@ pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Re
         as_text::read(&inputs).ok_or_else(|| StoreError::Unreadable(say("damaged-cabinet").to_string()))?;
     // What a newer program put into the job goes into the next revision too, and into another job that is made of it.
     let last = match open.id {
-        Some(id) => store.revision(id, open.from).await?.and_then(|text| Job::read(&text).ok()),
+        Some(id) => match store.revision(id, open.from).await {
+            Ok(text) => text.and_then(|text| Job::read(&text).ok()),
+            // There is nothing of it that could go into the next.
+            Err(StoreError::Damaged) => None,
+            Err(error) => return Err(error),
+        },
         None => None,
     };
     let job = match last {

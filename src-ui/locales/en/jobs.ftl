@@ -36,10 +36,19 @@ jobs-forget-sure = Press once more to forget it
 jobs-forgotten = { $name } is forgotten, with all of its revisions.
 jobs-revisions = Revisions
 jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, and becomes the newest when you save it. What is on the card and not saved yet is saved first.
+jobs-damaged = { $count ->
+    [one] One more job is damaged and cannot be read. It is left as it is.
+   *[other] { $count } more jobs are damaged and cannot be read. They are left as they are.
+}
+jobs-revisions-damaged = { $count ->
+    [one] One more revision is damaged and cannot be read. It is left as it is.
+   *[other] { $count } more revisions are damaged and cannot be read. They are left as they are.
+}
 jobs-files = Files of jobs
 jobs-file-in = Take in jobs from a file
 jobs-files-note = A file holds every job as it was saved last. Earlier revisions stay on this device.
 jobs-file-all = Save all jobs as a file
+jobs-file-without = Saved as { $place }, without what cannot be read: { $names }
 jobs-file-read = was opened.
 jobs-file-not-read = cannot be opened. A file of jobs of at most 32 MB is wanted.
 jobs-taken-in-part = { $count } of { $all } jobs are in the list now, then it stopped: { $why }

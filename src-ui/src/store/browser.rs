@@ -1,6 +1,6 @@
 //! Kept by the browser: small texts in its local storage, there at once at the next start; jobs in its database.
 
-use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave, indexed};
+use super::{JobEntry, Listed, Revision, Soon, Store, StoreError, ToSave, indexed};
 use crate::browser::{call, settle};
 use std::collections::BTreeMap;
 use wasm_bindgen::JsValue;
@@ -79,7 +79,7 @@ impl Store for Page {
         Box::pin(std::future::ready(keep(texts)))
     }
 
-    fn jobs(&self) -> Soon<Vec<JobEntry>> {
+    fn jobs(&self) -> Soon<Listed<JobEntry>> {
         Box::pin(indexed::jobs())
     }
 
@@ -87,7 +87,7 @@ impl Store for Page {
         Box::pin(indexed::save(to_save))
     }
 
-    fn revisions(&self, id: u32) -> Soon<Vec<Revision>> {
+    fn revisions(&self, id: u32) -> Soon<Listed<Revision>> {
         Box::pin(indexed::revisions(id))
     }
 

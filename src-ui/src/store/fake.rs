@@ -1,6 +1,6 @@
 //! A store in memory, for tests on the host: it answers at once, and refuses what it is told to.
 
-use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave};
+use super::{JobEntry, Listed, Revision, Soon, Store, StoreError, ToSave};
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::pin::{Pin, pin};
@@ -59,8 +59,8 @@ impl Store for Fake {
         self.answer(|| self.texts.borrow_mut().extend(texts.iter().cloned()))
     }
 
-    fn jobs(&self) -> Soon<Vec<JobEntry>> {
-        self.answer(|| self.jobs.borrow().iter().map(|(entry, _)| entry.clone()).collect())
+    fn jobs(&self) -> Soon<Listed<JobEntry>> {
+        self.answer(|| Listed::whole(self.jobs.borrow().iter().map(|(entry, _)| entry.clone()).collect()))
     }
 
     fn save_job(&self, to_save: ToSave) -> Soon<JobEntry> {
@@ -88,8 +88,8 @@ impl Store for Fake {
         })
     }
 
-    fn revisions(&self, _: u32) -> Soon<Vec<Revision>> {
-        self.answer(Vec::new)
+    fn revisions(&self, _: u32) -> Soon<Listed<Revision>> {
+        self.answer(|| Listed::whole(Vec::new()))
     }
 
     fn revision(&self, id: u32, number: u32) -> Soon<Option<String>> {

@@ -8,7 +8,7 @@ mod jobs;
 mod kept;
 mod tauri;
 
-pub use jobs::{JobEntry, Revision, ToSave};
+pub use jobs::{JobEntry, Listed, Revision, ToSave};
 pub use kept::Kept;
 
 use std::collections::BTreeMap;
@@ -31,7 +31,10 @@ pub enum StoreError {
     /// An older revision than those that are kept.
     #[error("This revision is no longer kept.")]
     Gone,
-    /// Something that was kept is damaged.
+    /// A revision that is there and damaged.
+    #[error("This revision is damaged and cannot be read.")]
+    Damaged,
+    /// What was kept is no job, or none that this program knows.
     #[error("It cannot be read. {0}")]
     Unreadable(String),
     /// There is no room.
@@ -52,12 +55,12 @@ pub trait Store {
     /// Keeps each text under its key: all of them or none.
     fn keep(&self, texts: &[(String, String)]) -> Soon<()>;
     /// Every job, the last saved first; those that were put away too.
-    fn jobs(&self) -> Soon<Vec<JobEntry>>;
+    fn jobs(&self) -> Soon<Listed<JobEntry>>;
     /// Saves a job as its next revision, wholly or not at all. Once this is answered, nothing that happens to the
     /// program undoes it.
     fn save_job(&self, to_save: ToSave) -> Soon<JobEntry>;
     /// The revisions of a job that are still kept, the last first.
-    fn revisions(&self, id: u32) -> Soon<Vec<Revision>>;
+    fn revisions(&self, id: u32) -> Soon<Listed<Revision>>;
     /// A revision's text; nothing where it is no longer kept.
     fn revision(&self, id: u32, number: u32) -> Soon<Option<String>>;
     /// Puts a job away, or back.

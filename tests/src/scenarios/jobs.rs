@@ -43,7 +43,10 @@ const NAMES: &str = "return [...document.querySelectorAll('.job-list > .jobs > .
     .map((name) => name.textContent)";
 
 /// Waits until these are the jobs in the list, in this order.
-async fn listed(shell: &Shell, want: &[&str]) -> Outcome {
+///
+/// # Errors
+/// When they never are.
+pub async fn listed(shell: &Shell, want: &[&str]) -> Outcome {
     until(&format!("{want:?}"), async || shell.ask::<Vec<String>>(NAMES, &[]).await, |names| names == want)
         .await
         .map(drop)
