@@ -1,7 +1,7 @@
 //! What is kept, at hand on this page.
 
 use super::{Soon, Store, StoreError};
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
@@ -12,6 +12,8 @@ pub struct Kept {
     store: Rc<dyn Store>,
     /// Whether it was read. Otherwise something may be kept that is not at hand, and writing would take its place.
     is_read: bool,
+    /// Whether the device was asked not to clear it.
+    asked_to_stay: Rc<Cell<bool>>,
 }
 
 impl PartialEq for Kept {
@@ -28,7 +30,8 @@ impl Kept {
             Ok(all) => (all, None),
             Err(error) => (BTreeMap::new(), Some(error)),
         };
-        (Self { at_hand: Rc::new(RefCell::new(all)), store, is_read: trouble.is_none() }, trouble)
+        let is_read = trouble.is_none();
+        (Self { at_hand: Rc::new(RefCell::new(all)), store, is_read, asked_to_stay: Rc::default() }, trouble)
     }
 
     /// Whether what is kept was read, and what is typed is kept.
@@ -54,6 +57,15 @@ impl Kept {
         };
         self.at_hand.borrow_mut().extend(texts);
         soon
+    }
+
+    /// Asks the device not to clear what is kept, the first time that this is called: from now on there is something to
+    /// lose. It may ask the maker in turn, so nothing should wait for this.
+    pub async fn stay(&self) {
+        if !self.asked_to_stay.replace(true) {
+            // The list of jobs says what came of it.
+            let _ = self.store.may_be_cleared().await;
+        }
     }
 
     /// The store behind it.

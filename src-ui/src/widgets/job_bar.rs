@@ -95,6 +95,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
                         if let Some(error) = trouble {
                             props.host.ontrouble.emit(error);
                         }
+                        props.host.kept.stay().await;
                     }
                     Err(error) => saving.set(Saving::Refused(error)),
                 }

@@ -29,6 +29,27 @@ fn jobs_go_through_a_file() -> Outcome {
     })
 }
 
+/// Counts how often the page asks the browser not to clear what it keeps.
+const COUNT_ASKED: &str = "
+    window.asked = 0;
+    navigator.storage.persist = async () => { window.asked += 1; return true; };";
+
+#[test]
+fn the_browser_is_asked_to_keep_jobs_once_there_is_one() -> Outcome {
+    play("jobs-stay", Kind::Browser, async |shell| {
+        shell.open_card("cabinet").await?;
+        shell.ask::<()>(COUNT_ASKED, &[]).await?;
+        let asked = async || shell.ask::<u32>("return window.asked", &[]).await;
+        shell.type_into("job-name", "Shed").await?;
+        require_same(&asked().await?, &0, "asked before there is a job")?;
+        jobs::save(shell, 1).await?;
+        until("it was asked", asked, |asked| *asked == 1).await?;
+        shell.type_into("cabinet-width", "640").await?;
+        jobs::save(shell, 2).await?;
+        require_same(&asked().await?, &1, "asked for two saves")
+    })
+}
+
 #[test]
 fn five_hundred_saves_survive_the_browser_being_killed() -> Outcome {
     play("jobs-killed", Kind::Browser, async |shell| jobs::survive_being_killed(shell, 500).await)
