@@ -35,6 +35,7 @@ working-title = Working
 working-metric = in millimetres, newtons and kilograms
 cautions-title = Mind
 at-saw = At the saw
+at-saw-dims = This screen may go dark by itself.
 close = Close
 copy = Copy
 copied = Copied

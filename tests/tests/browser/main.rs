@@ -14,6 +14,7 @@ mod paper;
 mod pictures;
 mod portable;
 mod printed;
+mod saw;
 mod search;
 mod shared;
 mod sheet_layout;
