@@ -228,8 +228,12 @@ fn Frame(props: &FrameProps) -> Html {
     };
     let onkept = {
         // The bench reads what is kept whenever it is drawn: drawing it anew is enough.
-        let again = use_force_update();
-        use_callback((), move |(), ()| again.force_update())
+        let (again, trouble) = (use_force_update(), trouble.clone());
+        use_callback((), move |(), ()| {
+            // Whatever was in the way is so no longer.
+            trouble.set(None);
+            again.force_update();
+        })
     };
     let settings = use_settings(&props.kept, &ontrouble);
     let notice = {

@@ -2,8 +2,9 @@
 
 use super::cabinet::says;
 use crate::fault::{Fault, Outcome, require, require_same};
-use crate::shell::Shell;
+use crate::shell::{Kind, Shell};
 use crate::wait::until;
+use scantling::job::Job;
 use serde::Deserialize;
 use serde_json::{Value, json};
 use std::hash::{BuildHasher, RandomState};
@@ -210,6 +211,8 @@ pub async fn go_through_a_file(shell: &mut Shell, saved: impl AsyncFn(&Shell) ->
     ] {
         hand_file(shell, text).await?;
         says(shell, ".job-files > .problem", words).await?;
+        let note = shell.text("#jobs-file-in-note").await?;
+        require_same(&note.as_deref(), &Some("jobs.json was chosen."), "what is said beside the refusal")?;
     }
     listed(shell, &["Third hall", "Newer hall", "Hall"]).await
 }
@@ -249,6 +252,7 @@ pub async fn survive_being_killed(shell: &mut Shell, saves: u32) -> Outcome {
     shell.type_into("cabinet-width", "601").await?;
     save(shell, 1).await?;
     let mut acknowledged = 1;
+    let mut kills = 0;
     while acknowledged < saves {
         let life = some_of(Duration::from_secs(5));
         let begun = Instant::now();
@@ -258,9 +262,47 @@ pub async fn survive_being_killed(shell: &mut Shell, saves: u32) -> Outcome {
             acknowledged = bar.map_or(acknowledged, |bar| acknowledged.max(bar.revision));
         }
         shell.kill().await?;
+        kills += 1;
+        can_all_be_read(shell, kills).await?;
         acknowledged = is_all_there(shell, acknowledged).await?;
     }
     Ok(())
+}
+
+/// The revisions of the only job, each with its text, as the shell's store has them.
+const ALL_IN_BROWSER: &str = "
+    const done = arguments[arguments.length - 1];
+    const asked = indexedDB.open('scantling');
+    asked.onsuccess = () => {
+        const got = asked.result.transaction('revisions').objectStore('revisions').getAll();
+        got.onsuccess = () => {
+            asked.result.close();
+            done(got.result.map((kept) => JSON.parse(kept)).map(({ number, content }) => [number, content]));
+        };
+    };";
+const ALL_IN_WINDOW: &str = "
+    const done = arguments[arguments.length - 1];
+    const { invoke } = window.__TAURI_INTERNALS__;
+    const one = async ({ number }) => [number, await invoke('revision', { id: 1, number })];
+    invoke('revisions', { id: 1 }).then((all) => Promise.all(all.map(one))).then(done);";
+
+/// Every revision is a whole job, as wide as its number says; one of each kill may be what was typed before it.
+async fn can_all_be_read(shell: &Shell, kills: usize) -> Outcome {
+    let script = match shell.kind() {
+        Kind::Browser => ALL_IN_BROWSER,
+        Kind::Window => ALL_IN_WINDOW,
+    };
+    let all: Vec<(u32, String)> = shell.ask_later(script, &[]).await?;
+    require(!all.is_empty(), || "no revision is there".to_owned())?;
+    let mut older = 0;
+    for (number, content) in all {
+        let job = Job::read(&content).map_err(|why| Fault::Wrong(format!("revision {number}: {why}")))?;
+        let (cabinet, want) = (job.cabinet(), 600 + number);
+        let wide: u32 = cabinet.width.typed().parse().unwrap_or_default();
+        require((601..=want).contains(&wide), || format!("revision {number} is {wide} wide"))?;
+        older += usize::from(wide != want);
+    }
+    require(older <= kills, || format!("{older} revisions are not what was saved as them, after {kills} kills"))
 }
 
 const LAST: &str = "

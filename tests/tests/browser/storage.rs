@@ -82,7 +82,17 @@ fn a_full_device_says_so_and_answers_all_the_same() -> Outcome {
         // On the bench it is there for as long as the app is open.
         shell.open_bench().await?;
         let figure = shell.text("main .bench-row[data-card='back-panel'] .bench-main").await?;
-        require_same(&figure.as_deref(), &Some("978 × 726 mm"), "the bench")
+        require_same(&figure.as_deref(), &Some("978 × 726 mm"), "the bench")?;
+        // Once there is room the notice goes.
+        shell
+            .ask::<()>(
+                "Object.keys(localStorage).forEach((key) => key.startsWith('filled-') && localStorage.removeItem(key))",
+                &[],
+            )
+            .await?;
+        shell.open_card("back-panel").await?;
+        shell.type_into("back-panel-opening-width", "965").await?;
+        shell.shows_no(".notice").await
     })
 }
 
