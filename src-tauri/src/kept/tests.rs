@@ -1,6 +1,9 @@
 mod jobs;
+#[cfg(target_os = "linux")]
+mod read_only;
 
 use super::*;
+use std::path::Path;
 use tempfile::TempDir;
 
 fn folder() -> (TempDir, PathBuf) {
@@ -107,6 +110,56 @@ fn a_database_with_torn_pages_is_put_aside() {
         let pages = bytes.len().min(4096);
         bytes[100..pages].fill(0xA5);
         std::fs::write(path, bytes).unwrap();
+    });
+}
+
+/// So that nothing looks as if another window were just making it.
+fn long_ago(path: &Path) {
+    let file = std::fs::OpenOptions::new().write(true).open(path).unwrap();
+    file.set_modified(std::time::SystemTime::now() - 10 * PATIENCE).unwrap();
+}
+
+#[test]
+fn an_empty_file_is_put_aside() {
+    is_put_aside(|path| {
+        std::fs::write(path, "").unwrap();
+        long_ago(path);
+    });
+}
+
+#[test]
+fn a_log_without_a_proper_database_is_put_aside() {
+    for database in [None, Some("")] {
+        let (_folder, path) = folder();
+        let kept = Kept::at(path.clone());
+        kept.keep(&[("settings", "inches")]).unwrap();
+        let log = std::fs::read(opening::beside(&path, "-wal")).unwrap();
+        assert!(!log.is_empty());
+        drop(kept);
+        std::fs::write(opening::beside(&path, "-wal"), &log).unwrap();
+        std::fs::remove_file(&path).unwrap();
+        if let Some(text) = database {
+            std::fs::write(&path, text).unwrap();
+            long_ago(&path);
+        }
+        let kept = Kept::at(path.clone());
+        assert!(kept.all().unwrap().get(NOTICE).unwrap().contains("scantling.db.damaged-1"));
+        assert_eq!(std::fs::read(path.with_file_name("scantling.db.damaged-1-wal")).unwrap(), log);
+    }
+}
+
+#[test]
+fn a_database_that_another_window_makes_is_waited_for() {
+    let (_folder, path) = folder();
+    std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+    std::fs::write(&path, "").unwrap();
+    std::thread::scope(|scope| {
+        let waits = scope.spawn(|| Kept::at(path.clone()).all().unwrap());
+        // What the other window does next with the file that it has just made.
+        let other = Connection::open(&path).unwrap();
+        let table = "CREATE TABLE kept (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT";
+        other.execute_batch(&format!("BEGIN; {table}; PRAGMA user_version = 1; COMMIT")).unwrap();
+        assert_eq!(waits.join().unwrap().get(NOTICE), None);
     });
 }
 
