@@ -112,6 +112,40 @@ fn a_backup_is_a_database_of_its_own_and_never_overwritten() {
     assert_eq!(contents(&Kept::at(second), id).len(), 2);
 }
 
+fn names(folder: &Path) -> Vec<String> {
+    std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().file_name().into_string().unwrap()).collect()
+}
+
+/// The middle of the database is damaged after it was opened, so that the copy breaks off when much of it is written.
+#[test]
+fn a_backup_that_fails_leaves_nothing() {
+    let (_folder, path) = folder();
+    let kept = Kept::at(path.clone());
+    let id = kept.save_job(None, "Shed", "", &"x".repeat(12_000_000)).unwrap().id;
+    drop(kept);
+    let kept = Kept::at(path.clone());
+    assert_eq!(kept.jobs().unwrap()[0].id, id);
+    let mut bytes = std::fs::read(&path).unwrap();
+    bytes[4_000_000..5_000_000].fill(0xA5);
+    std::fs::write(&path, bytes).unwrap();
+
+    let elsewhere = path.with_file_name("files");
+    assert!(kept.back_up(&elsewhere).is_err());
+    assert_eq!(names(&elsewhere), [""; 0]);
+}
+
+#[test]
+fn what_an_ended_backup_has_left_is_in_nobodys_way() {
+    let (_folder, path) = folder();
+    let kept = Kept::at(path.clone());
+    kept.save_job(None, "Shed", "", "one").unwrap();
+    let elsewhere = path.with_file_name("files");
+    std::fs::create_dir_all(&elsewhere).unwrap();
+    std::fs::write(elsewhere.join("scantling-backup-1.db.part"), "half of it").unwrap();
+    kept.back_up(&elsewhere).unwrap();
+    assert_eq!(names(&elsewhere), ["scantling-backup-1.db"]);
+}
+
 #[test]
 fn two_windows_save_one_job() {
     let (_folder, path) = folder();
