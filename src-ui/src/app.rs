@@ -46,12 +46,18 @@ struct Opened {
 #[component]
 pub fn App() -> Html {
     let opened = use_state(|| None::<Opened>);
+    let goes = use_mut_ref(|| false);
     let read = {
         let opened = opened.clone();
         Callback::from(move |()| {
-            let opened = opened.clone();
+            // Read twice at once, half of the app would look at the one and half at the other.
+            if goes.replace(true) {
+                return;
+            }
+            let (opened, goes) = (opened.clone(), goes.clone());
             wasm_bindgen_futures::spawn_local(async move {
                 let (kept, unread) = Kept::open(here()).await;
+                goes.replace(false);
                 opened.set(Some(match &*opened {
                     // What was typed stays on the screen until there is something to take its place.
                     Some(before) if unread.is_some() => Opened { unread, ..before.clone() },

@@ -182,6 +182,10 @@ pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Re
 /// # Errors
 /// The store's; a revision that is no longer kept, or that cannot be read, is refused.
 pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<Option<AttrValue>, StoreError> {
+    // What is on the bench may not be what the maker left there.
+    if !kept.is_read() {
+        return Err(StoreError::Unread);
+    }
     let text = kept.store().revision(entry.id, number).await?.ok_or(StoreError::Gone)?;
     let job = Job::read(&text).map_err(|error| StoreError::Unreadable(error.to_string()))?;
     let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
