@@ -181,7 +181,7 @@ pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Re
 ///
 /// # Errors
 /// The store's; a revision that is no longer kept, or that cannot be read, is refused.
-pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<Option<AttrValue>, StoreError> {
+pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, mut number: u32) -> Result<Option<AttrValue>, StoreError> {
     // What is on the bench may not be what the maker left there.
     if !kept.is_read() {
         return Err(StoreError::Unread);
@@ -201,9 +201,12 @@ pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<
                 open.name =
                     if open.saved_name.is_empty() { say("job-nameless").to_string() } else { open.saved_name.clone() };
             }
+            let same = before == inputs;
             let Saved { open, meanwhile, .. } = save(kept, open, before, As::Next).await?;
             if open.id == Some(entry.id) {
-                (entry.revision, entry.saved_ms) = (open.revision, open.saved_ms);
+                (entry.name, entry.revision, entry.saved_ms) = (open.name.clone(), open.revision, open.saved_ms);
+                // Only its name had changed: this is its newest revision.
+                number = if same { open.revision } else { number };
             }
             told = meanwhile.map(|words| format!("{}: {words}", open.name).into());
         }

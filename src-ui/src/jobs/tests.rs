@@ -176,6 +176,8 @@ fn a_name_that_was_typed_is_saved_before_another_job_is_opened() {
     name("Wide hall", "700");
     now(put_on_bench(&kept, &hall, 1)).unwrap();
     assert_eq!(last_width(&store, "Wide hall"), "700");
+    assert_eq!(bench(&kept), pair("700", "Wide hall"));
+    assert!(!OpenJob::of(&kept).is_changed(&wide("700")), "it is what was saved just now");
     // An emptied name is no name that could be lost.
     name(" ", "700");
     now(put_on_bench(&kept, &store.jobs.borrow()[1].0.clone(), 1)).unwrap();

@@ -138,7 +138,35 @@ async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
     shell.open_jobs().await?;
     listed(shell, &["Hall", "Potting shed"]).await?;
     let chosen = shell.text(".job-row[aria-expanded=true] strong").await?;
-    require_same(&chosen.as_deref(), &Some("Hall"), "the job on the bench")
+    require_same(&chosen.as_deref(), &Some("Hall"), "the job on the bench")?;
+    the_one_on_the_bench_is_forgotten(shell).await
+}
+
+async fn the_one_on_the_bench_is_forgotten(shell: &Shell) -> Outcome {
+    shell.press("[data-action=put-away]").await?;
+    listed(shell, &["Potting shed"]).await?;
+    shell.press("[data-fold=put-away] > summary").await?;
+    shell.press("[data-action=forget]").await?;
+    shell.press("[data-action=forget][data-sure=true]").await?;
+    shell.shows_no("[data-fold=put-away]").await?;
+    // What is on the card stays there, and is of no job.
+    shell.open_card("cabinet").await?;
+    bar_is(shell, "new", 0).await?;
+    shell.field_is("job-name", "the name that it had", |field| field.value == "Hall").await?;
+    // It does not come back by itself when another is opened.
+    shell.open_jobs().await?;
+    shell.press(".job:first-child .job-row").await?;
+    shell.press(".job [data-action=open]").await?;
+    bar_is(shell, "saved", 3).await?;
+    // A name that was typed is saved first.
+    shell.type_into("job-name", "Tall shed").await?;
+    bar_is(shell, "changed", 3).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Potting shed"]).await?;
+    shell.press(".job [data-action=open]").await?;
+    bar_is(shell, "saved", 4).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Tall shed"]).await
 }
 
 /// Hands a text to the field for files of jobs, as a person's choice of a file does.
