@@ -14,10 +14,10 @@ pub fn kept_all(kept: State<'_, Kept>) -> Result<BTreeMap<String, String>, KeepE
     kept.all()
 }
 
-/// Keeps a text under a key, wholly or not at all; without a text the key is forgotten.
+/// Keeps each text under its key, all of them or none.
 #[tauri::command]
-pub fn keep(kept: State<'_, Kept>, key: String, value: Option<String>) -> Result<(), KeepError> {
-    kept.keep(&key, value.as_deref())
+pub fn keep(kept: State<'_, Kept>, texts: Vec<(String, String)>) -> Result<(), KeepError> {
+    kept.keep(&texts)
 }
 
 /// Every job, the last saved first.

@@ -1,16 +1,18 @@
 //! What the page keeps: texts by key, and jobs, in one SQLite file.
 
 mod jobs;
+mod opening;
 
 pub use jobs::{Entry, Revision};
 
-use rusqlite::{Connection, ErrorCode, OptionalExtension, TransactionBehavior};
+use opening::Opened;
+use rusqlite::ffi::{SQLITE_IOERR_SHMOPEN, SQLITE_IOERR_SHMSIZE};
+use rusqlite::{Connection, ErrorCode, TransactionBehavior};
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 use std::collections::BTreeMap;
-use std::ffi::OsString;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::{Mutex, PoisonError};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 /// The layout this program writes, kept in the file as `user_version`: in 1 there were no jobs.
 const LAYOUT: i64 = 2;
@@ -44,8 +46,13 @@ pub enum KeepError {
 
 /// What a maker can do about it, before what the database says.
 fn refusal(error: &rusqlite::Error) -> String {
+    let extended = error.sqlite_error().map(|error| error.extended_code);
     let advice = match error.sqlite_error_code() {
         Some(ErrorCode::DiskFull) => "There is no room left on the disk.",
+        // The file that windows share beside the database is the first that finds no room.
+        Some(_) if matches!(extended, Some(SQLITE_IOERR_SHMSIZE | SQLITE_IOERR_SHMOPEN)) => {
+            "There is no room left on the disk, or its folder may only be read."
+        }
         Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {
             "The file or its folder may only be read."
         }
@@ -97,125 +104,35 @@ impl Kept {
         })
     }
 
-    /// Keeps a text under a key, or forgets the key. A single statement is a transaction: it is done or it is not.
-    pub fn keep(&self, key: &str, value: Option<&str>) -> Result<(), KeepError> {
+    /// Keeps each text under its key, in one transaction: all of them or none.
+    pub fn keep(&self, texts: &[(impl AsRef<str>, impl AsRef<str>)]) -> Result<(), KeepError> {
         self.with(|database| {
-            match value {
-                Some(value) => database
+            let keeping = database.transaction_with_behavior(TransactionBehavior::Immediate)?;
+            for (key, value) in texts {
+                keeping
                     .prepare_cached(
                         "INSERT INTO kept (key, value) VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = ?2",
                     )?
-                    .execute((key, value))?,
-                None => database.prepare_cached("DELETE FROM kept WHERE key = ?1")?.execute((key,))?,
-            };
-            Ok(())
+                    .execute((key.as_ref(), value.as_ref()))?;
+            }
+            keeping.commit()
         })
     }
 
     fn with<T>(&self, work: impl FnOnce(&mut Connection) -> rusqlite::Result<T>) -> Result<T, KeepError> {
         // A panic of another call leaves the connection as it was: a transaction that is not committed is undone.
         let mut database = self.database.lock().unwrap_or_else(PoisonError::into_inner);
-        let open = match database.take() {
-            Some(open) => open,
-            None => open_or_put_aside(&self.path)?,
+        let mut open = match database.take() {
+            Some(database) => Opened::to_write(database),
+            None => opening::open(&self.path)?,
         };
-        Ok(work(database.insert(open))?)
-    }
-}
-
-fn open_or_put_aside(path: &Path) -> Result<Connection, KeepError> {
-    if let Some(folder) = path.parent() {
-        std::fs::create_dir_all(folder).map_err(|source| KeepError::Folder { path: folder.to_owned(), source })?;
-    }
-    match open(path) {
-        Err(KeepError::Database(error)) if is_damage(&error) => {
-            let aside = put_aside(path)?;
-            let database = open(path)?;
-            let name = aside.file_name().unwrap_or(aside.as_os_str()).display();
-            let notice = format!(
-                "What was kept before is damaged and could not be read. It was put aside as {name} in the folder {}.",
-                path.parent().unwrap_or(path).display()
-            );
-            database.execute("INSERT INTO kept (key, value) VALUES (?1, ?2)", (NOTICE, notice))?;
-            Ok(database)
+        let done = work(&mut open.database);
+        if open.writes {
+            database.replace(open.database);
+            return Ok(done?);
         }
-        opened => opened,
+        done.map_err(|error| open.told(error).into())
     }
-}
-
-/// Opens the file, or makes it. Two windows that start together stand in each other's way while one of them changes how
-/// the file is written; SQLite gives up at once then, so waiting is done here.
-fn open(path: &Path) -> Result<Connection, KeepError> {
-    let started = Instant::now();
-    loop {
-        match open_now(path) {
-            Err(KeepError::Database(error)) if is_busy(&error) && started.elapsed() < PATIENCE => {
-                std::thread::sleep(Duration::from_millis(10));
-            }
-            opened => return opened,
-        }
-    }
-}
-
-fn is_busy(error: &rusqlite::Error) -> bool {
-    matches!(error.sqlite_error_code(), Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked))
-}
-
-fn open_now(path: &Path) -> Result<Connection, KeepError> {
-    let mut database = Connection::open(path)?;
-    // A second window of the same maker may be writing.
-    database.busy_timeout(PATIENCE)?;
-    let layout: i64 = database.pragma_query_value(None, "user_version", |row| row.get(0))?;
-    if layout > LAYOUT {
-        return Err(KeepError::NewerVersion);
-    }
-    let found: Option<String> =
-        database.query_row("PRAGMA quick_check(1)", (), |row| row.get(0)).optional()?.filter(|found| found != "ok");
-    if let Some(found) = found {
-        let code = rusqlite::ffi::Error::new(rusqlite::ffi::SQLITE_CORRUPT);
-        return Err(rusqlite::Error::SqliteFailure(code, Some(found)).into());
-    }
-    database.pragma_update(None, "journal_mode", "WAL")?;
-    // Each text is on the disk when `keep` returns, through a power cut too.
-    database.pragma_update(None, "synchronous", "FULL")?;
-    jobs::enforce(&database)?;
-    if layout < LAYOUT {
-        let making = database.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        // Another window may have been first.
-        let layout: i64 = making.pragma_query_value(None, "user_version", |row| row.get(0))?;
-        if layout < 1 {
-            making.execute_batch("CREATE TABLE kept (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT")?;
-        }
-        if layout < 2 {
-            making.execute_batch(jobs::TABLES)?;
-        }
-        making.pragma_update(None, "user_version", LAYOUT)?;
-        making.commit()?;
-    }
-    Ok(database)
-}
-
-/// Whether the file itself is broken. Anything else (locked, full, read-only) may pass, and moves nothing.
-fn is_damage(error: &rusqlite::Error) -> bool {
-    matches!(error.sqlite_error_code(), Some(ErrorCode::NotADatabase | ErrorCode::DatabaseCorrupt))
-}
-
-/// Renames a damaged database, with the files that SQLite keeps beside it, to a name that nothing has.
-fn put_aside(path: &Path) -> Result<PathBuf, KeepError> {
-    let named = |suffix: &str| {
-        let mut name = OsString::from(path);
-        name.push(suffix);
-        PathBuf::from(name)
-    };
-    let free = (1_u32..).map(|number| format!(".damaged-{number}")).find(|suffix| !named(suffix).exists());
-    let suffix = free.unwrap_or_default();
-    for beside in ["", "-wal", "-shm"] {
-        let (from, to) = (named(beside), named(&format!("{suffix}{beside}")));
-        if from.exists() {
-            std::fs::rename(&from, to).map_err(|source| KeepError::Folder { path: from, source })?;
-        }
-    }
-    Ok(named(&suffix))
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@
 //! Tauri page has it without a line of script more; whether it is there also tells the page that it is in a window.
 //!
 //! - `invoke("kept_all")` gives an object, key to text.
-//! - `invoke("keep", { key, value })` keeps a text, or forgets the key where `value` is null.
+//! - `invoke("keep", { texts })`, pairs of key and text, keeps all of them or none.
 //! - `jobs`, `save_job`, `revisions`, `revision`, `remove_job`, `forget_job` and `back_up` are those of [`kept::Kept`].
 //! - `invoke("save_file", { name, text })` writes a new file and gives its path, see [`files::Files`].
 //!

@@ -1,5 +1,7 @@
 //! The frame around every screen: the bar, the bench or a card, the pad, and what the app has to say.
 
+mod notices;
+
 use crate::browser::{Later, Listener, focused, media};
 use crate::cards::{ShopSheet, card};
 use crate::in_sight::use_focus_in_sight;
@@ -15,6 +17,7 @@ use crate::widgets::job_list::JobList;
 use crate::widgets::number_pad::number_pad;
 use crate::widgets::tape_list::TapeList;
 use crate::words::say;
+use notices::Notices;
 use scantling::as_text;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -28,26 +31,58 @@ const NOTICE: &str = "notice";
 /// From here on there is room for the bench beside a card.
 const WIDE: &str = "(min-width: 1000px)";
 
-/// Opens the store, then the app: nothing is shown before the maker's own numbers are at hand.
+/// What is kept, as it was read last.
+#[derive(Clone)]
+struct Opened {
+    kept: Kept,
+    /// Why it could not be read.
+    unread: Option<StoreError>,
+    /// How often it was read.
+    times: u32,
+}
+
+/// Opens the store, then the app: nothing is shown before the maker's own numbers are at hand. Where they could not be
+/// read at first, the whole app begins anew once they were.
 #[component]
 pub fn App() -> Html {
-    let opened = use_state(|| None::<(Kept, Option<StoreError>)>);
-    {
+    let opened = use_state(|| None::<Opened>);
+    let goes = use_mut_ref(|| false);
+    let read = {
         let opened = opened.clone();
-        use_effect_with((), move |()| {
-            wasm_bindgen_futures::spawn_local(async move { opened.set(Some(Kept::open(here()).await)) });
-        });
+        Callback::from(move |()| {
+            // Read twice at once, half of the app would look at the one and half at the other.
+            if goes.replace(true) {
+                return;
+            }
+            let (opened, goes) = (opened.clone(), goes.clone());
+            wasm_bindgen_futures::spawn_local(async move {
+                let (kept, unread) = Kept::open(here()).await;
+                goes.replace(false);
+                opened.set(Some(match &*opened {
+                    // What was typed stays on the screen until there is something to take its place.
+                    Some(before) if unread.is_some() => Opened { unread, ..before.clone() },
+                    before => Opened { kept, unread, times: before.as_ref().map_or(1, |before| before.times + 1) },
+                }));
+            });
+        })
+    };
+    {
+        let read = read.clone();
+        use_effect_with((), move |()| read.emit(()));
     }
     match &*opened {
         None => Html::default(),
-        Some((kept, trouble)) => html! { <Frame kept={kept.clone()} trouble={trouble.clone()} /> },
+        Some(Opened { kept, unread, times }) => html! {
+            <Frame key={*times} kept={kept.clone()} unread={unread.clone()} onread={read} />
+        },
     }
 }
 
 #[derive(PartialEq, Properties)]
 struct FrameProps {
     kept: Kept,
-    trouble: Option<StoreError>,
+    unread: Option<StoreError>,
+    onread: Callback<()>,
 }
 
 /// Whether a query holds, also after the window is turned or resized.
@@ -192,24 +227,36 @@ fn unit_switch(settings: &SettingsHandle) -> Html {
 
 #[component]
 fn Frame(props: &FrameProps) -> Html {
-    let trouble = use_state_eq(|| props.trouble.clone());
+    let trouble = use_state_eq(|| None::<StoreError>);
     let ontrouble = {
         let trouble = trouble.clone();
         use_callback((), move |error: StoreError, ()| trouble.set(Some(error)))
     };
     let onkept = {
         // The bench reads what is kept whenever it is drawn: drawing it anew is enough.
-        let again = use_force_update();
-        use_callback((), move |(), ()| again.force_update())
+        let (again, trouble) = (use_force_update(), trouble.clone());
+        use_callback((), move |(), ()| {
+            // Whatever was in the way is so no longer.
+            trouble.set(None);
+            again.force_update();
+        })
     };
     let settings = use_settings(&props.kept, &ontrouble);
     let notice = {
         let kept = props.kept.clone();
-        use_state_eq(move || kept.get(NOTICE).filter(|text| !text.is_empty()))
+        use_state_eq(move || kept.get(NOTICE).filter(|text| !text.is_empty()).map(AttrValue::from))
     };
-    let noticed = {
+    let onnotice = {
+        let notice = notice.clone();
+        Callback::from(move |words: AttrValue| {
+            // What was not closed yet is still to be read.
+            let before = notice.iter().map(|before| format!("{before} "));
+            notice.set(Some(before.chain([words.to_string()]).collect::<String>().into()));
+        })
+    };
+    let onnoticed = {
         let (kept, notice, ontrouble) = (props.kept.clone(), notice.clone(), ontrouble.clone());
-        move |_: MouseEvent| {
+        Callback::from(move |()| {
             notice.set(None);
             let (soon, ontrouble) = (kept.keep(NOTICE, String::new()), ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
@@ -217,7 +264,7 @@ fn Frame(props: &FrameProps) -> Html {
                     ontrouble.emit(error);
                 }
             });
-        }
+        })
     };
     let route = use_route();
     let wide = use_media(WIDE);
@@ -230,7 +277,7 @@ fn Frame(props: &FrameProps) -> Html {
         Keys::Keyboard => false,
         Keys::Device => coarse,
     };
-    let host = Host { kept: props.kept.clone(), onkept, ontrouble, pad };
+    let host = Host { kept: props.kept.clone(), onkept, ontrouble, onnotice: onnotice.clone(), pad };
     let open = match &route {
         Route::Card(slug) => card(slug),
         _ => None,
@@ -254,7 +301,7 @@ fn Frame(props: &FrameProps) -> Html {
         (Route::Tape, _) => html! {
             <TapeList kept={props.kept.clone()} ontrouble={host.ontrouble} show={Show::of(&settings)} />
         },
-        (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} /> },
+        (Route::Jobs, _) => html! { <JobList kept={props.kept.clone()} {onnotice} /> },
         (Route::ShopSheet, _) => {
             let kept = |slug: &str| props.kept.get(&Kept::inputs_of(slug)).map(AttrValue::from);
             html! { <ShopSheet inputs={kept("cabinet")} layout={kept("sheet-layout")} job={OpenJob::of(&props.kept).name}
@@ -280,21 +327,8 @@ fn Frame(props: &FrameProps) -> Html {
                     <h1>{ title }</h1>
                     { unit_switch(&settings) }
                 </header>
-                if let Some(error) = &*trouble {
-                    <p class="notice" role="alert">{ error.to_string() }{ " " }{ say("not-kept") }</p>
-                }
-                if let Some(text) = &*notice {
-                    <p class="notice" role="alert">
-                        { text }
-                        <button type="button" data-action="noticed" onclick={noticed}>{ say("close") }</button>
-                    </p>
-                }
-                if new_version {
-                    <p class="notice" role="status">
-                        { say("new-version") }
-                        <button type="button" data-action="take-over" onclick={take_over}>{ say("take-over") }</button>
-                    </p>
-                }
+                <Notices unread={props.unread.clone()} onread={props.onread.clone()} trouble={(*trouble).clone()}
+                    notice={(*notice).clone()} {onnoticed} {new_version} />
                 <div class="floor">
                     { beside }
                     <main id="main" tabindex="-1">{ screen }</main>
@@ -322,13 +356,5 @@ fn skip(event: MouseEvent) {
     if let Some(main) = main.and_then(|main| wasm_bindgen::JsCast::dyn_into::<web_sys::HtmlElement>(main).ok()) {
         // An element on the page can take the focus.
         let _ = main.focus();
-    }
-}
-
-/// Lets the waiting version in; the start script hears of it and loads the page anew.
-fn take_over(_: MouseEvent) {
-    if let (Some(window), Ok(event)) = (web_sys::window(), web_sys::Event::new("scantling-take-over")) {
-        // Refused only when nobody listens.
-        let _ = window.dispatch_event(&event);
     }
 }

@@ -1,13 +1,15 @@
 //! The job on the bench: which one the cabinet card holds, and saving and opening it. The jobs themselves are the
 //! store's.
 
-use crate::store::{JobEntry, Kept, Soon, StoreError, ToSave};
-use crate::words::say;
+use crate::damaged::set_aside;
+use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use crate::words::{say, say_with};
 use scantling::as_text;
 use scantling::cabinet::Inputs;
 use scantling::job::{CARD, Job, text_mark};
 use scantling::measure::Reading;
 use serde::{Deserialize, Serialize};
+use yew::AttrValue;
 
 /// Its key among what is kept.
 const OPEN: &str = "job";
@@ -45,12 +47,10 @@ impl OpenJob {
         Self { name: name.to_owned(), ..Self::default() }
     }
 
-    /// Keeps which one it is.
-    ///
-    /// # Errors
-    /// The store's.
-    pub async fn keep(&self, kept: &Kept) -> Result<(), StoreError> {
-        kept.keep(OPEN, as_text::write(self).unwrap_or_default()).await
+    /// Which one it is, and the card's inputs with it, as texts to keep. Only ever both: by themselves they could be
+    /// put beside what another window of the same browser has kept, and a cabinet would stand under another one's name.
+    pub fn texts_with(&self, inputs: String) -> [(String, String); 2] {
+        [(Kept::inputs_of(CARD), inputs), (OPEN.to_owned(), as_text::write(self).unwrap_or_default())]
     }
 
     /// Whether the card's inputs, as text, or the name are others than were saved.
@@ -60,7 +60,19 @@ impl OpenJob {
 
     /// Whether something was done to what came onto the bench that is in no revision.
     fn is_at_risk(&self, inputs: &str) -> bool {
-        self.is_changed(inputs) && self.came != text_mark(inputs)
+        self.is_renamed() || self.is_changed(inputs) && self.came != text_mark(inputs)
+    }
+
+    /// Whether a name was typed that is in no revision.
+    fn is_renamed(&self) -> bool {
+        self.name != self.saved_name && !self.name.trim().is_empty()
+    }
+
+    /// The same after the job was forgotten: what is on the bench stays there and belongs to no job, and it was the
+    /// maker's wish that it is in none.
+    pub fn forgotten(&self, inputs: &str) -> Self {
+        let name = || self.name.clone();
+        Self { name: name(), saved_name: name(), came: text_mark(inputs), ..Self::default() }
     }
 
     /// The same, of these inputs, after it was saved under this name.
@@ -74,12 +86,6 @@ impl OpenJob {
     }
 }
 
-/// Keeps once more which job is on the bench of this window. Another window of the same browser may have put another one
-/// there: what is typed here is still of this one.
-pub fn stays_on_bench(kept: &Kept) -> Option<Soon<()>> {
-    Some(kept.keep(OPEN, kept.get(OPEN)?))
-}
-
 /// A cabinet in a few words, as it stands in lists.
 pub fn about(cabinet: &Inputs) -> String {
     let side = |side: &Reading| match side.typed() {
@@ -89,17 +95,57 @@ pub fn about(cabinet: &Inputs) -> String {
     [&cabinet.width, &cabinet.height, &cabinet.depth].map(side).join(" × ")
 }
 
-/// Saves the card's inputs, as text, as the next revision of the job on the bench. What could not be kept beside it
-/// comes back with it.
+/// What came of saving a job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Saved {
+    /// The job as it is on the bench now.
+    pub open: OpenJob,
+    /// What another window has done to the job since this one saw it, for the maker to know.
+    pub meanwhile: Option<AttrValue>,
+    /// Why it could not be kept that it is on the bench; it is saved all the same.
+    pub trouble: Option<StoreError>,
+}
+
+/// A save gets its number within its transaction, so what number that is tells what came in between.
+fn meanwhile(open: &OpenJob, entry: &JobEntry) -> Option<AttrValue> {
+    match open.id {
+        None => None,
+        Some(id) if id != entry.id => Some(say("job-made-anew")),
+        Some(_) if entry.revision == open.revision + 1 => None,
+        Some(_) => {
+            let theirs = entry.revision.saturating_sub(1);
+            Some(say_with("job-meanwhile", [("theirs", theirs.into()), ("revision", entry.revision.into())]))
+        }
+    }
+}
+
+/// As what a job is saved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum As {
+    /// The next revision.
+    Next,
+    /// A job of its own.
+    New,
+}
+
+/// Saves the card's inputs, as text, as the next revision of the job on the bench, or as a new job.
 ///
 /// # Errors
 /// The store's; then nothing has changed.
-pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob, Option<StoreError>), StoreError> {
-    let (store, on_bench) = (kept.store(), OpenJob::of(kept).id);
-    let cabinet: Inputs = as_text::read(&inputs).unwrap_or_default();
-    // What a newer program put into the job goes into the next revision too.
+pub async fn save(kept: &Kept, mut open: OpenJob, inputs: String, new: As) -> Result<Saved, StoreError> {
+    let (store, on_bench, key) = (kept.store(), OpenJob::of(kept), Kept::inputs_of(CARD));
+    let before = kept.get(&key);
+    // The demo must not become the newest revision of a job whose inputs are damaged.
+    let cabinet: Inputs =
+        as_text::read(&inputs).ok_or_else(|| StoreError::Unreadable(say("damaged-cabinet").to_string()))?;
+    // What a newer program put into the job goes into the next revision too, and into another job that is made of it.
     let last = match open.id {
-        Some(id) => store.revision(id, open.from).await?.and_then(|text| Job::read(&text).ok()),
+        Some(id) => match store.revision(id, open.from).await {
+            Ok(text) => text.and_then(|text| Job::read(&text).ok()),
+            // There is nothing of it that could go into the next.
+            Err(StoreError::Damaged) => None,
+            Err(error) => return Err(error),
+        },
         None => None,
     };
     let job = match last {
@@ -110,45 +156,66 @@ pub async fn save(kept: &Kept, open: OpenJob, inputs: String) -> Result<(OpenJob
         }
         None => Job::new(&open.name, &cabinet),
     };
+    if new == As::New {
+        open.id = None;
+    }
     let to_save = ToSave { id: open.id, name: job.name.clone(), about: about(&cabinet), content: job.text() };
-    let saved = open.saved(&store.save_job(to_save).await?, &inputs);
+    let entry = store.save_job(to_save).await?;
+    let (meanwhile, mut open) = (meanwhile(&open, &entry), open.saved(&entry, &inputs));
     // Another job may have come onto the bench in between.
-    let is_still_there = OpenJob::of(kept).id == on_bench;
-    let trouble = if is_still_there { saved.keep(kept).await.err() } else { None };
-    Ok((saved, trouble))
+    let now = OpenJob::of(kept);
+    if now.id != on_bench.id {
+        return Ok(Saved { open, meanwhile, trouble: None });
+    }
+    // What was typed meanwhile stays there.
+    if now.name != on_bench.name {
+        open.name = now.name;
+    }
+    let inputs = kept.get(&key).filter(|_| kept.get(&key) != before).unwrap_or(inputs);
+    let trouble = kept.keep_all(open.texts_with(inputs).to_vec()).await.err();
+    Ok(Saved { open, meanwhile, trouble })
 }
 
 /// Puts a job, or one of its older revisions, on the bench: into the cabinet card. What was there and is not saved yet
-/// is saved first, so that nothing is lost by it.
+/// is saved first, so that nothing is lost by it; what there is to know of that comes back.
 ///
 /// # Errors
 /// The store's; a revision that is no longer kept, or that cannot be read, is refused.
-pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, number: u32) -> Result<(), StoreError> {
+pub async fn put_on_bench(kept: &Kept, entry: &JobEntry, mut number: u32) -> Result<Option<AttrValue>, StoreError> {
+    // What is on the bench may not be what the maker left there.
+    if !kept.is_read() {
+        return Err(StoreError::Unread);
+    }
     let text = kept.store().revision(entry.id, number).await?.ok_or(StoreError::Gone)?;
     let job = Job::read(&text).map_err(|error| StoreError::Unreadable(error.to_string()))?;
     let inputs = as_text::write(&job.cabinet()).unwrap_or_default();
     let key = Kept::inputs_of(CARD);
-    let mut entry = entry.clone();
-    if let Some(before) = kept.get(&key) {
+    let (mut entry, mut told) = (entry.clone(), None);
+    if let Some(before) = kept.get(&key).filter(|before| !before.is_empty()) {
         let mut open = OpenJob::of(kept);
-        if open.is_at_risk(&before) && before != inputs {
+        if as_text::read::<Inputs>(&before).is_none() {
+            set_aside(kept, CARD).await?;
+            told = Some(say("damaged-inputs"));
+        } else if open.is_at_risk(&before) && (before != inputs || open.is_renamed()) {
             if open.name.trim().is_empty() {
-                open.name = say("job-nameless").to_string();
+                open.name =
+                    if open.saved_name.is_empty() { say("job-nameless").to_string() } else { open.saved_name.clone() };
             }
-            let (saved, _) = save(kept, open, before).await?;
-            if saved.id == Some(entry.id) {
-                (entry.revision, entry.saved_ms) = (saved.revision, saved.saved_ms);
+            let same = before == inputs;
+            let Saved { open, meanwhile, .. } = save(kept, open, before, As::Next).await?;
+            if open.id == Some(entry.id) {
+                (entry.name, entry.revision, entry.saved_ms) = (open.name.clone(), open.revision, open.saved_ms);
+                // Only its name had changed: this is its newest revision.
+                number = if same { open.revision } else { number };
             }
+            told = meanwhile.map(|words| format!("{}: {words}", open.name).into());
         }
     }
-    let open = OpenJob::named(&entry.name);
-    // Until both are kept, what is on the bench belongs to no job: it could be saved into the wrong one.
-    open.keep(kept).await?;
-    kept.keep(&key, inputs.clone()).await?;
-    let open = open.saved(&entry, &inputs);
+    let open = OpenJob::named(&entry.name).saved(&entry, &inputs);
     // An older revision has changes to be saved, which the last one has not.
     let mark = if number == entry.revision { open.mark.clone() } else { String::new() };
-    OpenJob { mark, from: number, ..open }.keep(kept).await
+    kept.keep_all(OpenJob { mark, from: number, ..open }.texts_with(inputs).to_vec()).await?;
+    Ok(told)
 }
 
 /// A job as it was saved last.
@@ -171,37 +238,4 @@ pub fn when(saved_ms: f64) -> String {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_job_is_changed_by_its_inputs_and_by_its_name() {
-        let entry =
-            JobEntry { id: 4, name: "Shed".into(), about: String::new(), revision: 2, saved_ms: 5.0, removed: false };
-        let new = OpenJob::named("Shed");
-        assert!(new.is_changed("{}"));
-        let saved = new.saved(&entry, "{}");
-        assert_eq!((saved.id, saved.revision), (Some(4), 2));
-        assert!(!saved.is_changed("{}"));
-        assert!(saved.is_changed("{\"width\":\"640\"}"));
-        assert!(OpenJob { name: "Hall".into(), ..saved }.is_changed("{}"));
-    }
-
-    /// What is opened has to read as the card itself writes it, or it would look changed at once.
-    #[test]
-    fn an_opened_job_has_the_mark_of_the_cards_own_text() {
-        let settings = crate::settings::Settings::default();
-        let card = crate::cards::card(CARD).unwrap();
-        let held = (card.open)(None, &settings).text().unwrap();
-        let job = Job::new("Shed", &as_text::read(&held).unwrap());
-        let again = Job::read(&job.text()).unwrap();
-        assert_eq!(as_text::write(&again.cabinet()).unwrap(), held);
-        assert_eq!((card.open)(Some(&held), &settings).text().unwrap(), held);
-    }
-
-    #[test]
-    fn a_cabinet_says_its_units() {
-        let mixed = Inputs { height: Reading::inches("46"), depth: Reading::mm("14 in"), ..Inputs::default() };
-        assert_eq!(about(&mixed), "830 mm × 46 in × 14 in");
-    }
-}
+mod tests;

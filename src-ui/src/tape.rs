@@ -36,10 +36,15 @@ impl Tape {
         kept.get(KEY).and_then(|text| as_text::read(&text)).unwrap_or_default()
     }
 
+    /// As a text to keep, with its key.
+    pub fn text(&self) -> Option<(String, String)> {
+        Some((KEY.to_owned(), as_text::write(self)?))
+    }
+
     /// Keeps it.
     pub fn keep(&self, kept: &Kept, ontrouble: &Callback<StoreError>) {
-        let Some(text) = as_text::write(self) else { return };
-        let (soon, ontrouble) = (kept.keep(KEY, text), ontrouble.clone());
+        let Some(text) = self.text() else { return };
+        let (soon, ontrouble) = (kept.keep_all(vec![text]), ontrouble.clone());
         wasm_bindgen_futures::spawn_local(async move {
             if let Err(error) = soon.await {
                 ontrouble.emit(error);

@@ -1,8 +1,10 @@
 //! The jobs: each under a name, with its last revisions.
 
+use super::opening::{beside, check, open_to_read};
 use super::{KeepError, Kept};
 use rusqlite::{Connection, OptionalExtension, Row, Transaction, TransactionBehavior};
 use serde::Serialize;
+use std::fs::OpenOptions;
 use std::path::{Path, PathBuf};
 use std::time::{SystemTime, UNIX_EPOCH};
 
@@ -160,13 +162,36 @@ impl Kept {
 
     /// Writes everything that is kept into one new file in a folder, and says where. Put in the place of the database,
     /// while no window is open, it is the database again.
+    ///
+    /// Only what was written whole and reads back gets a backup's name.
     pub fn back_up(&self, folder: &Path) -> Result<PathBuf, KeepError> {
-        std::fs::create_dir_all(folder).map_err(|source| KeepError::Folder { path: folder.to_owned(), source })?;
+        let failed = |path: &Path| {
+            let path = path.to_owned();
+            move |source| KeepError::Folder { path, source }
+        };
+        std::fs::create_dir_all(folder).map_err(failed(folder))?;
         let file =
             (1_u32..).map(|number| folder.join(format!("scantling-backup-{number}.db"))).find(|file| !file.exists());
         let file = file.unwrap_or_default();
+        let part = beside(&file, ".part");
+        if part.exists() {
+            // What a program that was ended in the middle has left.
+            std::fs::remove_file(&part).map_err(failed(&part))?;
+        }
+        let made = self.write_copy(&part).and_then(|()| std::fs::rename(&part, &file).map_err(failed(&file)));
+        if made.is_err() {
+            // Half a backup is worse than none. The refusal says why there is none; it need not be there at all.
+            let _ = std::fs::remove_file(&part);
+        }
+        made.map(|()| file)
+    }
+
+    /// Writes everything into a new file, looks whether it is in order, and sees that it is on the disk.
+    fn write_copy(&self, file: &Path) -> Result<(), KeepError> {
         self.with(|database| database.execute("VACUUM INTO ?1", (file.display().to_string(),)).map(|_| ()))?;
-        Ok(file)
+        check(&open_to_read(file)?)?;
+        let written = OpenOptions::new().write(true).open(file).and_then(|file| file.sync_all());
+        written.map_err(|source| KeepError::Folder { path: file.to_owned(), source })
     }
 }
 

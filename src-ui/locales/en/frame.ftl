@@ -35,6 +35,7 @@ working-title = Working
 working-metric = in millimetres, newtons and kilograms
 cautions-title = Mind
 at-saw = At the saw
+at-saw-dims = This screen may go dark by itself.
 close = Close
 copy = Copy
 copied = Copied
@@ -53,6 +54,9 @@ tape-name = Name it
 tape-name-of = Name of { $value }
 tape-drop = Take { $value } off the tape
 
+unread = What you kept could not be read, so it is not shown; it is still where it was. { $why } What you type now is not kept, so that it takes the place of nothing, and is gone once what you kept is read again.
+unread-again = Read again
+damaged-inputs = What was kept for this card is damaged and cannot be read. It is put aside, and the card begins with its demo. Jobs that were saved are as they were.
 not-kept = What you type works, but may be gone at the next start.
 new-version = A newer version of Scantling is ready.
 take-over = Use it now

@@ -6,8 +6,12 @@ job-save = Save
 job-save-new = Save as a new job
 job-saving = Saving …
 job-new = Not saved as a job yet. What you type is kept in any case.
+job-unkept = Not saved as a job yet. What you type is not kept now.
 job-saved = Saved as revision { $revision }, { $when }
 job-changed = Changed since revision { $revision }, { $when }
+job-meanwhile = Revision { $theirs } was saved in another window meanwhile; this became revision { $revision }. Both are among the revisions.
+job-made-anew = Saved as a new job: it was forgotten in another window meanwhile.
+damaged-cabinet = What is on the card is damaged.
 job-refused = Not saved. { $why } The job as it was, and what you typed, are still there.
 
 jobs-title = Jobs
@@ -32,11 +36,20 @@ jobs-forget-sure = Press once more to forget it
 jobs-forgotten = { $name } is forgotten, with all of its revisions.
 jobs-revisions = Revisions
 jobs-revisions-note = The last fifty. One that is opened goes onto the cabinet card, and becomes the newest when you save it. What is on the card and not saved yet is saved first.
+jobs-damaged = { $count ->
+    [one] One more job is damaged and cannot be read. It is left as it is.
+   *[other] { $count } more jobs are damaged and cannot be read. They are left as they are.
+}
+jobs-revisions-damaged = { $count ->
+    [one] One more revision is damaged and cannot be read. It is left as it is.
+   *[other] { $count } more revisions are damaged and cannot be read. They are left as they are.
+}
 jobs-files = Files of jobs
 jobs-file-in = Take in jobs from a file
 jobs-files-note = A file holds every job as it was saved last. Earlier revisions stay on this device.
 jobs-file-all = Save all jobs as a file
-jobs-file-read = was opened.
+jobs-file-without = Saved as { $place }, without what cannot be read: { $names }
+jobs-file-read = was chosen.
 jobs-file-not-read = cannot be opened. A file of jobs of at most 32 MB is wanted.
 jobs-taken-in-part = { $count } of { $all } jobs are in the list now, then it stopped: { $why }
 jobs-taken-in = { $count ->

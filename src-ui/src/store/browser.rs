@@ -1,6 +1,6 @@
 //! Kept by the browser: small texts in its local storage, there at once at the next start; jobs in its database.
 
-use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave, indexed};
+use super::{JobEntry, Listed, Revision, Soon, Store, StoreError, ToSave, indexed};
 use crate::browser::{call, settle};
 use std::collections::BTreeMap;
 use wasm_bindgen::JsValue;
@@ -41,17 +41,45 @@ fn all() -> Result<BTreeMap<String, String>, StoreError> {
     Ok(kept)
 }
 
+/// Puts a text under a name, or takes the name away.
+fn put(storage: &Storage, name: &str, value: Option<&str>) -> Result<(), StoreError> {
+    let done = match value {
+        Some(value) => storage.set_item(name, value),
+        None => storage.remove_item(name),
+    };
+    done.map_err(|error| refused(&error))
+}
+
+/// All or none: local storage has no transactions, but nothing else comes between the lines of one call, so what was
+/// written before a refusal is put back.
+fn keep(texts: &[(String, String)]) -> Result<(), StoreError> {
+    let storage = storage()?;
+    let mut before: Vec<(String, Option<String>)> = Vec::new();
+    for (key, value) in texts {
+        let name = format!("{PREFIX}{key}");
+        let old = storage.get_item(&name).map_err(|error| refused(&error))?;
+        if let Err(error) = put(&storage, &name, Some(value)) {
+            for (name, old) in before.iter().rev() {
+                // There is room for what was there a moment ago.
+                let _ = put(&storage, name, old.as_deref());
+            }
+            return Err(error);
+        }
+        before.push((name, old));
+    }
+    Ok(())
+}
+
 impl Store for Page {
     fn all(&self) -> Soon<BTreeMap<String, String>> {
         Box::pin(std::future::ready(all()))
     }
 
-    fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let done = storage()
-            .and_then(|storage| storage.set_item(&format!("{PREFIX}{key}"), value).map_err(|error| refused(&error)));
-        Box::pin(std::future::ready(done))
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()> {
+        Box::pin(std::future::ready(keep(texts)))
     }
-    fn jobs(&self) -> Soon<Vec<JobEntry>> {
+
+    fn jobs(&self) -> Soon<Listed<JobEntry>> {
         Box::pin(indexed::jobs())
     }
 
@@ -59,7 +87,7 @@ impl Store for Page {
         Box::pin(indexed::save(to_save))
     }
 
-    fn revisions(&self, id: u32) -> Soon<Vec<Revision>> {
+    fn revisions(&self, id: u32) -> Soon<Listed<Revision>> {
         Box::pin(indexed::revisions(id))
     }
 

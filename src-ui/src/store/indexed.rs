@@ -3,9 +3,10 @@
 //! A job that was saved has to be there after whatever happens next, so a save asks that it be on the disk before it is
 //! called done. That has no word in the crate yet, so such a transaction is begun by hand.
 
-use super::{JobEntry, Revision, StoreError, ToSave};
+use super::{JobEntry, Listed, Revision, StoreError, ToSave};
 use idb::{DatabaseEvent, Factory, KeyRange, ObjectStore, ObjectStoreParams, Query, Transaction};
 use scantling::as_text;
+use scantling::job::Job;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::{JsCast, JsValue};
@@ -135,13 +136,70 @@ async fn delete(from: &ObjectStore, query: Query) -> Result<(), StoreError> {
     from.delete(query).map_err(failed)?.await.map_err(failed)
 }
 
+async fn get_all(from: &ObjectStore, query: Option<Query>) -> Result<Vec<JsValue>, StoreError> {
+    from.get_all(query, None).map_err(failed)?.await.map_err(failed)
+}
+
+async fn keys(of: &ObjectStore, query: Option<Query>) -> Result<Vec<JsValue>, StoreError> {
+    of.get_all_keys(query, None).map_err(failed)?.await.map_err(failed)
+}
+
+/// The job that a key of either store belongs to.
+fn job_of(key: &JsValue) -> f64 {
+    let first = || key.dyn_ref::<js_sys::Array>().and_then(|key| key.get(0).as_f64());
+    key.as_f64().or_else(first).unwrap_or(LAST_ID)
+}
+
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "counted by ones from nought")]
+fn number(counted: f64) -> u32 {
+    counted as u32
+}
+
+/// A job's entry in the list. One that is damaged is made anew of the last of its revisions that can be read.
+async fn entry_of(id: u32, kept: &JsValue, revisions: &ObjectStore) -> Result<Option<JobEntry>, StoreError> {
+    if let Some(entry) = read(kept) {
+        return Ok(Some(entry));
+    }
+    let all = get_all(revisions, Some(range(id, 0, u32::MAX)?)).await?;
+    Ok(all.iter().rev().find_map(|kept| {
+        let Kept { listed: Revision { number, about, saved_ms }, content } = read(kept)?;
+        let name = Job::read(&content).ok()?.name;
+        Some(JobEntry { id, name, about, revision: number, saved_ms, removed: false })
+    }))
+}
+
 /// Every job, the last saved first.
-pub(super) async fn jobs() -> Result<Vec<JobEntry>, StoreError> {
+pub(super) async fn jobs() -> Result<Listed<JobEntry>, StoreError> {
     let database = Open::new().await?;
-    let all = database.begin(READ)?.store(JOBS)?.get_all(None, None).map_err(failed)?.await.map_err(failed)?;
-    let mut jobs: Vec<JobEntry> = all.iter().filter_map(read).collect();
-    jobs.sort_by(|a, b| b.saved_ms.total_cmp(&a.saved_ms).then(b.id.cmp(&a.id)));
-    Ok(jobs)
+    let listing = database.begin(READ)?;
+    let (jobs, revisions) = (listing.store(JOBS)?, listing.store(REVISIONS)?);
+    let (keys, all) = (keys(&jobs, None).await?, get_all(&jobs, None).await?);
+    let mut listed = Listed::whole(Vec::new());
+    for (key, kept) in keys.iter().zip(&all).filter(|(key, _)| job_of(key) != LAST_ID) {
+        match entry_of(number(job_of(key)), kept, &revisions).await? {
+            Some(entry) => listed.read.push(entry),
+            None => listed.damaged += 1,
+        }
+    }
+    listed.read.sort_by(|a, b| b.saved_ms.total_cmp(&a.saved_ms).then(b.id.cmp(&a.id)));
+    Ok(listed)
+}
+
+/// The last number that was given to a job.
+async fn last_id(jobs: &ObjectStore, revisions: &ObjectStore) -> Result<f64, StoreError> {
+    if let Some(last) = get(jobs, LAST_ID.into()).await?.and_then(|last| last.as_f64()) {
+        return Ok(last);
+    }
+    // Where that is damaged too, no number that is in use may be given once more.
+    let used = [keys(jobs, None).await?, keys(revisions, None).await?];
+    Ok(used.iter().flatten().map(job_of).fold(LAST_ID, f64::max))
+}
+
+/// The number of a job's next revision, which is free even where the entry or the last revision is damaged.
+async fn next_revision(known: &JobEntry, revisions: &ObjectStore) -> Result<u32, StoreError> {
+    let used = keys(revisions, Some(range(known.id, known.revision, u32::MAX)?)).await?;
+    let second = |key: &JsValue| key.dyn_ref::<js_sys::Array>().and_then(|key| key.get(1).as_f64()).map(number);
+    Ok(1 + used.last().and_then(second).unwrap_or_default().max(known.revision))
 }
 
 /// Saves a job as its next revision, in one transaction.
@@ -158,21 +216,23 @@ pub(super) async fn save(to_save: ToSave) -> Result<JobEntry, StoreError> {
     }
 }
 
+/// The job of this number, if there is one.
+async fn known(id: Option<u32>, jobs: &ObjectStore, revisions: &ObjectStore) -> Result<Option<JobEntry>, StoreError> {
+    let Some(id) = id else { return Ok(None) };
+    match get(jobs, job_key(id)).await? {
+        Some(kept) => entry_of(id, &kept, revisions).await,
+        None => Ok(None),
+    }
+}
+
 async fn save_in(saving: &Doing, to_save: ToSave) -> Result<JobEntry, StoreError> {
     let (jobs, revisions) = (saving.store(JOBS)?, saving.store(REVISIONS)?);
-    let known: Option<JobEntry> = match to_save.id {
-        Some(id) => get(&jobs, job_key(id)).await?.as_ref().and_then(read),
-        None => None,
-    };
-    let (id, revision) = match known {
-        Some(known) => (known.id, known.revision + 1),
+    let (id, revision) = match known(to_save.id, &jobs, &revisions).await? {
+        Some(known) => (known.id, next_revision(&known, &revisions).await?),
         None => {
-            let last = get(&jobs, LAST_ID.into()).await?.and_then(|last| last.as_f64()).unwrap_or(LAST_ID);
-            let next = last + 1.0;
+            let next = last_id(&jobs, &revisions).await? + 1.0;
             put(&jobs, LAST_ID.into(), &next.into()).await?;
-            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "counted by ones from nought")]
-            let id = next as u32;
-            (id, 1)
+            (number(next), 1)
         }
     };
     let ToSave { name, about, content, .. } = to_save;
@@ -187,28 +247,27 @@ async fn save_in(saving: &Doing, to_save: ToSave) -> Result<JobEntry, StoreError
 }
 
 /// The revisions of a job, the last first.
-pub(super) async fn revisions(id: u32) -> Result<Vec<Revision>, StoreError> {
+pub(super) async fn revisions(id: u32) -> Result<Listed<Revision>, StoreError> {
     let database = Open::new().await?;
-    let of_job = Some(range(id, 0, u32::MAX)?);
-    let all = database.begin(READ)?.store(REVISIONS)?.get_all(of_job, None).map_err(failed)?.await.map_err(failed)?;
-    let mut revisions: Vec<Revision> = all.iter().filter_map(read).collect();
-    revisions.reverse();
-    Ok(revisions)
+    let all = get_all(&database.begin(READ)?.store(REVISIONS)?, Some(range(id, 0, u32::MAX)?)).await?;
+    let revisions: Vec<Revision> = all.iter().rev().filter_map(read).collect();
+    let damaged = u32::try_from(all.len() - revisions.len()).unwrap_or(u32::MAX);
+    Ok(Listed { read: revisions, damaged })
 }
 
 /// A revision's text.
 pub(super) async fn revision(id: u32, number: u32) -> Result<Option<String>, StoreError> {
     let database = Open::new().await?;
     let kept = get(&database.begin(READ)?.store(REVISIONS)?, revision_key(id, number)).await?;
-    Ok(kept.as_ref().and_then(read).map(|kept: Kept| kept.content))
+    kept.map(|kept| read(&kept).map(|kept: Kept| kept.content).ok_or(StoreError::Damaged)).transpose()
 }
 
 /// Puts a job away, or back.
 pub(super) async fn remove(id: u32, removed: bool) -> Result<(), StoreError> {
     let database = Open::new().await?;
     let changing = database.begin(WRITE)?;
-    let jobs = changing.store(JOBS)?;
-    if let Some(entry) = get(&jobs, job_key(id)).await?.as_ref().and_then(read::<JobEntry>) {
+    let (jobs, revisions) = (changing.store(JOBS)?, changing.store(REVISIONS)?);
+    if let Some(entry) = known(Some(id), &jobs, &revisions).await? {
         put(&jobs, job_key(id), &written(&JobEntry { removed, ..entry })).await?;
     }
     changing.done().await

@@ -31,6 +31,22 @@ pub struct Revision {
     pub saved_ms: f64,
 }
 
+/// What there is of something, and how much of it is there but damaged.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Listed<T> {
+    /// What can be read.
+    pub read: Vec<T>,
+    /// How many more cannot.
+    pub damaged: u32,
+}
+
+impl<T> Listed<T> {
+    /// All of it can be read.
+    pub fn whole(read: Vec<T>) -> Self {
+        Self { read, damaged: 0 }
+    }
+}
+
 /// What is saved as a job's next revision.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ToSave {

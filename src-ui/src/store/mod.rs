@@ -1,13 +1,16 @@
 //! Where the user's things are kept: one trait, a browser and a native window behind it.
 
 mod browser;
+#[cfg(test)]
+pub(crate) mod fake;
 mod indexed;
 mod jobs;
+mod kept;
 mod tauri;
 
-pub use jobs::{JobEntry, Revision, ToSave};
+pub use jobs::{JobEntry, Listed, Revision, ToSave};
+pub use kept::Kept;
 
-use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::future::Future;
 use std::pin::Pin;
@@ -28,12 +31,18 @@ pub enum StoreError {
     /// An older revision than those that are kept.
     #[error("This revision is no longer kept.")]
     Gone,
-    /// Something that was kept is damaged.
+    /// A revision that is there and damaged.
+    #[error("This revision is damaged and cannot be read.")]
+    Damaged,
+    /// What was kept is no job, or none that this program knows.
     #[error("It cannot be read. {0}")]
     Unreadable(String),
     /// There is no room.
     #[error("There is no room left on this device for what Scantling keeps.")]
     NoRoom,
+    /// What is kept could not be read, so that nothing may take its place.
+    #[error("Nothing is kept now: what was kept before could not be read.")]
+    Unread,
     /// What is kept was written by a newer program.
     #[error("What is kept here was written by a newer Scantling, and is left as it is.")]
     Newer,
@@ -43,15 +52,15 @@ pub enum StoreError {
 pub trait Store {
     /// Everything that is kept, by key.
     fn all(&self) -> Soon<BTreeMap<String, String>>;
-    /// Keeps a text under a key, wholly or not at all.
-    fn keep(&self, key: &str, value: &str) -> Soon<()>;
+    /// Keeps each text under its key: all of them or none.
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()>;
     /// Every job, the last saved first; those that were put away too.
-    fn jobs(&self) -> Soon<Vec<JobEntry>>;
+    fn jobs(&self) -> Soon<Listed<JobEntry>>;
     /// Saves a job as its next revision, wholly or not at all. Once this is answered, nothing that happens to the
     /// program undoes it.
     fn save_job(&self, to_save: ToSave) -> Soon<JobEntry>;
     /// The revisions of a job that are still kept, the last first.
-    fn revisions(&self, id: u32) -> Soon<Vec<Revision>>;
+    fn revisions(&self, id: u32) -> Soon<Listed<Revision>>;
     /// A revision's text; nothing where it is no longer kept.
     fn revision(&self, id: u32, number: u32) -> Soon<Option<String>>;
     /// Puts a job away, or back.
@@ -72,60 +81,4 @@ pub trait Store {
 /// The store of the shell that this page runs in.
 pub fn here() -> Rc<dyn Store> {
     if tauri::is_here() { Rc::new(tauri::Window) } else { Rc::new(browser::Page) }
-}
-
-/// What is kept, at hand on this page, and the store behind it.
-#[derive(Clone)]
-pub struct Kept {
-    at_hand: Rc<RefCell<BTreeMap<String, String>>>,
-    store: Rc<dyn Store>,
-}
-
-impl PartialEq for Kept {
-    fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.at_hand, &other.at_hand)
-    }
-}
-
-impl Kept {
-    /// Reads what is kept; where nothing can be read, starts empty and says why.
-    pub async fn open(store: Rc<dyn Store>) -> (Self, Option<StoreError>) {
-        let (all, trouble) = match store.all().await {
-            Ok(all) => (all, None),
-            Err(error) => (BTreeMap::new(), Some(error)),
-        };
-        (Self { at_hand: Rc::new(RefCell::new(all)), store }, trouble)
-    }
-
-    /// What is kept under a key.
-    pub fn get(&self, key: &str) -> Option<String> {
-        self.at_hand.borrow().get(key).cloned()
-    }
-
-    /// Keeps a text, here at once and in the store as soon as it can.
-    pub fn keep(&self, key: &str, value: String) -> Soon<()> {
-        let soon = self.store.keep(key, &value);
-        self.at_hand.borrow_mut().insert(key.to_owned(), value);
-        soon
-    }
-
-    /// The store behind it.
-    pub fn store(&self) -> Rc<dyn Store> {
-        self.store.clone()
-    }
-
-    /// The key of a card's inputs as they were before another card handed it its own.
-    pub fn before_of(slug: &str) -> String {
-        format!("before/{slug}")
-    }
-
-    /// The key of what another card handed to a card.
-    pub fn handed_to(slug: &str) -> String {
-        format!("handed/{slug}")
-    }
-
-    /// The key of a card's inputs.
-    pub fn inputs_of(slug: &str) -> String {
-        format!("inputs/{slug}")
-    }
 }

@@ -1,6 +1,6 @@
 //! Kept by the native window, in its database, through its commands.
 
-use super::{JobEntry, Revision, Soon, Store, StoreError, ToSave};
+use super::{JobEntry, Listed, Revision, Soon, Store, StoreError, ToSave};
 use crate::browser::{call, find};
 use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
@@ -60,12 +60,15 @@ impl Store for Window {
         })
     }
 
-    fn keep(&self, key: &str, value: &str) -> Soon<()> {
-        let promise = invoke("keep", &[("key", key.into()), ("value", value.into())]);
+    fn keep(&self, texts: &[(String, String)]) -> Soon<()> {
+        let pairs = texts.iter().map(|(key, value)| js_sys::Array::of2(&key.into(), &value.into()));
+        let promise = invoke("keep", &[("texts", pairs.collect::<js_sys::Array>().into())]);
         Box::pin(async move { answer(promise).await.map(|_| ()) })
     }
-    fn jobs(&self) -> Soon<Vec<JobEntry>> {
-        Box::pin(read(invoke("jobs", &[])))
+
+    fn jobs(&self) -> Soon<Listed<JobEntry>> {
+        let jobs = read(invoke("jobs", &[]));
+        Box::pin(async { jobs.await.map(Listed::whole) })
     }
 
     fn save_job(&self, to_save: ToSave) -> Soon<JobEntry> {
@@ -79,8 +82,9 @@ impl Store for Window {
         Box::pin(read(invoke("save_job", &arguments)))
     }
 
-    fn revisions(&self, id: u32) -> Soon<Vec<Revision>> {
-        Box::pin(read(invoke("revisions", &[("id", id.into())])))
+    fn revisions(&self, id: u32) -> Soon<Listed<Revision>> {
+        let revisions = read(invoke("revisions", &[("id", id.into())]));
+        Box::pin(async { revisions.await.map(Listed::whole) })
     }
 
     fn revision(&self, id: u32, number: u32) -> Soon<Option<String>> {

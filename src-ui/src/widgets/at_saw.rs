@@ -4,7 +4,8 @@ use super::over::Over;
 use super::reply::{Reply, verdict};
 use crate::browser::{Listener, call, settle};
 use crate::show::{draw, draw_other};
-use std::cell::Cell;
+use crate::words::say;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
 use yew::prelude::*;
@@ -21,13 +22,17 @@ pub struct AtSawProps {
     pub onclose: Callback<()>,
 }
 
-/// Asks for the screen to stay on, and lets go again. A platform without the means refuses, and the screen dims as usual.
-async fn keep_awake(open: Rc<Cell<bool>>, held: Rc<std::cell::RefCell<Option<JsValue>>>) {
-    let Some(lock) = settle(call("navigator.wakeLock", "request", &["screen".into()])).await else { return };
-    if open.get() {
-        held.replace(Some(lock));
-    } else {
-        release(&lock);
+/// Asks for the screen to stay on, and lets go again. A platform without the means refuses, and the screen dims as
+/// usual, which is then said.
+async fn keep_awake(open: Rc<Cell<bool>>, held: Rc<RefCell<Option<JsValue>>>, dims: UseStateSetter<bool>) {
+    let lock = settle(call("navigator.wakeLock", "request", &["screen".into()])).await;
+    match lock {
+        Some(lock) if !open.get() => release(&lock),
+        _ if !open.get() => {}
+        lock => {
+            dims.set(lock.is_none());
+            held.replace(lock);
+        }
     }
 }
 
@@ -42,15 +47,17 @@ fn release(lock: &JsValue) {
 
 #[component]
 pub fn AtSaw(props: &AtSawProps) -> Html {
+    let dims = use_state_eq(|| false);
+    let set_dims = dims.setter();
     use_effect_with((), move |()| {
         let open = Rc::new(Cell::new(true));
-        let held = Rc::new(std::cell::RefCell::new(None));
-        wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+        let held = Rc::new(RefCell::new(None));
+        wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone(), set_dims.clone()));
         // A browser drops the lock when the page goes out of sight; ask again when it comes back.
         let again = web_sys::window().and_then(|window| window.document()).map(|document| {
             let (open, held) = (open.clone(), held.clone());
             Listener::on(&document, "visibilitychange", move |_| {
-                wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone()));
+                wasm_bindgen_futures::spawn_local(keep_awake(open.clone(), held.clone(), set_dims.clone()));
             })
         });
         move || {
@@ -64,6 +71,9 @@ pub fn AtSaw(props: &AtSawProps) -> Html {
     html! {
         <Over title={props.title.clone()} class="at-saw" onclose={props.onclose.clone()}>
             <div class="at-saw-lines">
+                if *dims {
+                    <p class="hint at-saw-dims" role="status">{ say("at-saw-dims") }</p>
+                }
                 { for props.reply.main.iter().map(|line| html! {
                     <p class="at-saw-line" data-tone={line.tone.name()}>
                         <span class="answer-label">{ &line.label }</span>

@@ -5,14 +5,15 @@ use super::answer::Answer;
 use super::at_saw::AtSaw;
 use super::card_state::{CardState, Change, Held};
 use super::fields::FieldTools;
-use super::handing_over::take_before;
+use super::handing_over::{keep_in, take_before};
 use super::reply::Reply;
 use super::searching::Searching;
 use super::settled::{Edits, Now, Part, Settled, SettledProps};
 use super::tape_list::{TapePage, TapeUse};
 use crate::browser::{AfterPaint, Listener, Lull, focus_next_field};
 use crate::cards::CardEntry;
-use crate::jobs::stays_on_bench;
+use crate::damaged::set_aside;
+use crate::jobs::OpenJob;
 use crate::settings::SettingsHandle;
 use crate::show::Show;
 use crate::store::{Kept, StoreError};
@@ -32,6 +33,8 @@ pub struct Host {
     pub onkept: Callback<()>,
     /// Something could not be kept.
     pub ontrouble: Callback<StoreError>,
+    /// Something for the maker to know, whatever screen comes next.
+    pub onnotice: Callback<AttrValue>,
     /// Our pad is used.
     pub pad: bool,
 }
@@ -60,19 +63,22 @@ fn use_rests(slug: &'static str, host: &Host, state: &UseReducerHandle<CardState
         Rc::new(move || {
             let Some(held) = waiting.borrow_mut().take() else { return };
             let Some(text) = held.text() else { return };
+            let mut texts = match slug {
+                // Another window of the same browser may have put another job there: what is typed here is still of this
+                // window's.
+                scantling::job::CARD => OpenJob::of(&host.kept).texts_with(text).to_vec(),
+                _ => vec![(Kept::inputs_of(slug), text)],
+            };
             if let (true, Some(reply)) = (held.problems().is_empty() && !held.is_pending(), held.reply(show)) {
                 let lines = reply.main_lengths().into_iter().map(|(line, length)| (line.to_string(), length));
                 let mut tape = Tape::of(&host.kept);
                 tape.record(slug, lines.collect());
-                tape.keep(&host.kept, &host.ontrouble);
+                texts.extend(tape.text());
             }
-            let soon = host.kept.keep(&Kept::inputs_of(slug), text);
-            let of_job = (slug == scantling::job::CARD).then(|| stays_on_bench(&host.kept)).flatten();
+            let soon = host.kept.keep_all(texts);
             let (onkept, ontrouble) = (host.onkept.clone(), host.ontrouble.clone());
             wasm_bindgen_futures::spawn_local(async move {
-                let kept = soon.await;
-                let kept = if let Some(of_job) = of_job { kept.and(of_job.await) } else { kept };
-                match kept {
+                match soon.await {
                     Ok(()) => onkept.emit(()),
                     Err(error) => ontrouble.emit(error),
                 }
@@ -228,11 +234,15 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     let settings = Rc::new((*settings).clone());
     let CardEntry { slug, title, open, .. } = props.card;
     let state = {
-        let (kept, settings) = (props.host.kept.clone(), settings.clone());
+        let (host, settings) = (props.host.clone(), settings.clone());
         use_reducer(move || {
-            let text = kept.get(&Kept::inputs_of(slug));
-            let before = take_before(&kept, slug).map(|before| open(Some(&before), &settings));
-            let state = CardState::new(open(text.as_deref(), &settings), settings);
+            let text = host.kept.get(&Kept::inputs_of(slug));
+            let before = take_before(&host.kept, slug).map(|before| open(Some(&before), &settings));
+            let held = open(text.as_deref(), &settings);
+            if held.stands_in() {
+                keep_in(set_aside(&host.kept, slug), &host.ontrouble);
+            }
+            let state = CardState::new(held, settings);
             match before {
                 Some(before) => state.after(before),
                 None => state,
@@ -242,6 +252,14 @@ pub fn CardScreen(props: &CardScreenProps) -> Html {
     {
         let state = state.dispatcher();
         use_effect_with(settings.clone(), move |settings| state.dispatch(Change::Settings(settings.clone())));
+    }
+    {
+        let (onnotice, stands_in) = (props.host.onnotice.clone(), state.held.stands_in());
+        use_effect_with((), move |()| {
+            if stands_in {
+                onnotice.emit(say("damaged-inputs"));
+            }
+        });
     }
     use_rests(slug, &props.host, &state);
     let over = use_state(|| None::<Page>);

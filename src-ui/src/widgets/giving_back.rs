@@ -4,6 +4,7 @@ use super::card_screen::Host;
 use super::card_state::Held;
 use super::handing_over::keep;
 use super::settled::Now;
+use crate::jobs::OpenJob;
 use crate::route::Route;
 use crate::store::Kept;
 use crate::words::{say, say_with};
@@ -47,33 +48,29 @@ fn given(props: &GivingBackProps, held: &dyn Held) -> Option<(Inputs, u32)> {
 pub fn GivingBack(props: &GivingBackProps) -> Html {
     let again = use_force_update();
     let Some((_, count)) = given(props, &*props.held) else { return Html::default() };
-    let leave = {
-        let props = props.clone();
-        move || {
-            let Host { kept, ontrouble, .. } = &props.host;
-            keep(kept, &Kept::handed_to(props.slug), String::new(), ontrouble.clone());
-        }
-    };
+    let handed = (Kept::handed_to(props.slug), String::new());
     let give = {
-        let (props, leave) = (props.clone(), leave.clone());
+        let (props, handed) = (props.clone(), handed.clone());
         move |_: MouseEvent| {
             let Some((cabinet, _)) = given(&props, &**props.now.borrow()) else { return };
             let Some(inputs) = as_text::write(&cabinet) else { return };
-            let (Host { kept, ontrouble, .. }, key) = (&props.host, Kept::inputs_of(CARD));
-            if let Some(before) = kept.get(&key) {
-                keep(kept, &Kept::before_of(CARD), before, ontrouble.clone());
-            }
-            keep(kept, &key, inputs, ontrouble.clone());
-            leave();
+            let Host { kept, ontrouble, .. } = &props.host;
+            let mut texts = OpenJob::of(kept).texts_with(inputs).to_vec();
+            texts.extend(kept.get(&Kept::inputs_of(CARD)).map(|before| (Kept::before_of(CARD), before)));
+            texts.push(handed.clone());
+            keep(kept, texts, ontrouble.clone());
             if let Some(window) = web_sys::window() {
                 // Refused only for a malformed address.
                 let _ = window.location().set_hash(&Route::to_card(CARD));
             }
         }
     };
-    let leave = move |_: MouseEvent| {
-        leave();
-        again.force_update();
+    let leave = {
+        let Host { kept, ontrouble, .. } = props.host.clone();
+        move |_: MouseEvent| {
+            keep(&kept, vec![handed.clone()], ontrouble.clone());
+            again.force_update();
+        }
     };
     html! {
         <section class="gives-back" aria-label={say("gives-back-do")}>

@@ -5,8 +5,9 @@ use super::card_state::Held;
 use super::fold::Fold;
 use super::settled::Now;
 use crate::cards::card;
+use crate::jobs::OpenJob;
 use crate::route::Route;
-use crate::store::{Kept, StoreError};
+use crate::store::{Kept, Soon, StoreError};
 use crate::words::say;
 use serde_json::{Map, Value};
 use std::rc::Rc;
@@ -40,8 +41,13 @@ fn merged(before: Option<&str>, handed: Value) -> Value {
     }
 }
 
-pub(super) fn keep(kept: &Kept, key: &str, value: String, ontrouble: Callback<StoreError>) {
-    let soon = kept.keep(key, value);
+pub(super) fn keep(kept: &Kept, texts: Vec<(String, String)>, ontrouble: Callback<StoreError>) {
+    keep_in(kept.keep_all(texts), &ontrouble);
+}
+
+/// Waits in the background until something is kept, and says if it is not.
+pub(super) fn keep_in(soon: Soon<()>, ontrouble: &Callback<StoreError>) {
+    let ontrouble = ontrouble.clone();
     wasm_bindgen_futures::spawn_local(async move {
         if let Err(error) = soon.await {
             ontrouble.emit(error);
@@ -53,7 +59,7 @@ pub(super) fn keep(kept: &Kept, key: &str, value: String, ontrouble: Callback<St
 pub fn take_before(kept: &Kept, slug: &str) -> Option<String> {
     let key = Kept::before_of(slug);
     let before = kept.get(&key).filter(|text| !text.is_empty())?;
-    keep(kept, &key, String::new(), Callback::noop());
+    keep(kept, vec![(key, String::new())], Callback::noop());
     Some(before)
 }
 
@@ -63,15 +69,11 @@ fn hand(props: &HandingOverProps, slug: &'static str) {
     let key = Kept::inputs_of(slug);
     let before = kept.get(&key);
     let inputs = merged(before.as_deref(), handed);
-    if let Some(before) = before {
-        keep(kept, &Kept::before_of(slug), before, ontrouble.clone());
-    }
+    let mut texts = vec![(Kept::handed_to(slug), inputs.to_string()), (key, inputs.to_string())];
+    texts.extend(before.map(|before| (Kept::before_of(slug), before)));
     // What is given back later goes into these.
-    if let Some(own) = now.text() {
-        keep(kept, &Kept::inputs_of(scantling::job::CARD), own, ontrouble.clone());
-    }
-    keep(kept, &Kept::handed_to(slug), inputs.to_string(), ontrouble.clone());
-    keep(kept, &key, inputs.to_string(), ontrouble.clone());
+    texts.extend(now.text().map(|own| OpenJob::of(kept).texts_with(own)).into_iter().flatten());
+    keep(kept, texts, ontrouble.clone());
     if let Some(window) = web_sys::window() {
         // Refused only for a malformed address.
         let _ = window.location().set_hash(&Route::to_card(slug));

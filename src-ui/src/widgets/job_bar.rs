@@ -2,9 +2,10 @@
 
 use super::card_screen::Host;
 use super::card_state::Held;
+use super::handing_over::keep;
 use super::settled::Now;
 use super::text_field::{Note, Takes, TextField};
-use crate::jobs::{OpenJob, save, when};
+use crate::jobs::{As, OpenJob, Saved, save, when};
 use crate::store::StoreError;
 use crate::words::{say, say_with};
 use std::rc::Rc;
@@ -32,19 +33,23 @@ enum Saving {
     Rests,
     Goes,
     Refused(StoreError),
+    /// Done, and there is something to know of it.
+    Told(AttrValue),
 }
 
 /// What is done in the background has to find the job as it is then, not as it was drawn.
 type Open = Rc<std::cell::RefCell<OpenJob>>;
 
-fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool) -> (&'static str, AttrValue) {
+fn saved_or_not(open: &OpenJob, saving: &Saving, changed: bool, is_kept: bool) -> (&'static str, AttrValue) {
     let revision = || [("revision", open.revision.into()), ("when", when(open.saved_ms).into())];
     match saving {
         Saving::Goes => ("saving", say("job-saving")),
         Saving::Refused(error) => ("refused", say_with("job-refused", [("why", error.to_string().into())])),
+        Saving::Rests if open.id.is_none() && !is_kept => ("new", say("job-unkept")),
         Saving::Rests if open.id.is_none() => ("new", say("job-new")),
-        Saving::Rests if changed => ("changed", say_with("job-changed", revision())),
-        Saving::Rests => ("saved", say_with("job-saved", revision())),
+        Saving::Told(words) if !changed => ("saved", words.clone()),
+        Saving::Rests | Saving::Told(_) if changed => ("changed", say_with("job-changed", revision())),
+        Saving::Rests | Saving::Told(_) => ("saved", say_with("job-saved", revision())),
     }
 }
 
@@ -64,15 +69,11 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         Callback::from(move |name: String| {
             open.borrow_mut().name = name;
             again.force_update();
-            let (now, kept, ontrouble) = (open.borrow().clone(), props.host.kept.clone(), props.host.ontrouble.clone());
-            wasm_bindgen_futures::spawn_local(async move {
-                if let Err(error) = now.keep(&kept).await {
-                    ontrouble.emit(error);
-                }
-            });
+            let Some(inputs) = props.now.borrow().text() else { return };
+            keep(&props.host.kept, open.borrow().texts_with(inputs).to_vec(), props.host.ontrouble.clone());
         })
     };
-    let save_as = |new: bool| {
+    let save_as = |new: As| {
         let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
         Callback::from(move |_: MouseEvent| {
             // Two saves at once would not know of each other's revision.
@@ -81,28 +82,20 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             }
             let Some(inputs) = props.now.borrow().text() else { return };
             let mut job = open.borrow().clone();
-            if new {
-                job.id = None;
-            }
             if job.name.trim().is_empty() {
                 job.name = say("job-nameless").to_string();
             }
             saving.set(Saving::Goes);
             let (props, open, saving) = (props.clone(), open.clone(), saving.clone());
-            let asked = open.borrow().name.clone();
             wasm_bindgen_futures::spawn_local(async move {
-                match save(&props.host.kept, job, inputs).await {
-                    Ok((mut saved, trouble)) => {
-                        // What was typed into the name meanwhile is not thrown away.
-                        let name = open.borrow().name.clone();
-                        if name != asked {
-                            saved.name = name;
-                        }
+                match save(&props.host.kept, job, inputs, new).await {
+                    Ok(Saved { open: saved, meanwhile, trouble }) => {
                         open.replace(saved);
-                        saving.set(Saving::Rests);
+                        saving.set(meanwhile.map_or(Saving::Rests, Saving::Told));
                         if let Some(error) = trouble {
                             props.host.ontrouble.emit(error);
                         }
+                        props.host.kept.stay().await;
                     }
                     Err(error) => saving.set(Saving::Refused(error)),
                 }
@@ -110,7 +103,7 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         })
     };
     let open = open.borrow();
-    let (state, words) = saved_or_not(&open, &saving, changed);
+    let (state, words) = saved_or_not(&open, &saving, changed, props.host.kept.is_read());
     html! {
         <section class="job-bar" aria-label={say("job-title")} data-state={state}
             data-revision={open.revision.to_string()}>
@@ -119,9 +112,9 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             <p role="status" class="job-state">{ words }</p>
             <div class="job-buttons">
                 <button type="button" data-action="save" class={if changed { "strong" } else { "" }}
-                    onclick={save_as(false)}>{ say("job-save") }</button>
+                    onclick={save_as(As::Next)}>{ say("job-save") }</button>
                 if open.id.is_some() {
-                    <button type="button" data-action="save-new" onclick={save_as(true)}>{ say("job-save-new") }</button>
+                    <button type="button" data-action="save-new" onclick={save_as(As::New)}>{ say("job-save-new") }</button>
                 }
                 <a class="button" href="#/jobs">{ say("jobs-title") }</a>
             </div>

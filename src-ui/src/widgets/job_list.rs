@@ -8,7 +8,7 @@ use super::fold::Fold;
 use crate::browser::focused;
 use crate::jobs::{OpenJob, put_on_bench, read, when};
 use crate::route::Route;
-use crate::store::{JobEntry, Kept, StoreError, ToSave};
+use crate::store::{JobEntry, Kept, Listed, StoreError, ToSave};
 use crate::words::{say, say_with};
 use passing_on::{PassingOn, save_jobs};
 use put_away::PutAway;
@@ -22,6 +22,8 @@ use yew::prelude::*;
 pub struct JobListProps {
     /// What is kept.
     pub kept: Kept,
+    /// Says something above every screen.
+    pub onnotice: Callback<AttrValue>,
 }
 
 /// So many jobs are drawn before more are asked for.
@@ -36,6 +38,8 @@ pub struct Desk {
     kept: Kept,
     /// Says something, and lists the jobs anew.
     said: Callback<Result<AttrValue, StoreError>>,
+    /// Says something that is still to be seen on another screen.
+    onnotice: Callback<AttrValue>,
 }
 
 impl Desk {
@@ -50,7 +54,10 @@ impl Desk {
         let (desk, entry) = (self.clone(), entry.clone());
         wasm_bindgen_futures::spawn_local(async move {
             match put_on_bench(&desk.kept, &entry, number).await {
-                Ok(()) => {
+                Ok(told) => {
+                    if let Some(told) = told {
+                        desk.onnotice.emit(told);
+                    }
                     if let Some(window) = web_sys::window() {
                         // Refused only for a malformed address.
                         let _ = window.location().set_hash(&Route::to_card(scantling::job::CARD));
@@ -143,7 +150,7 @@ fn chosen_job(entry: &JobEntry, desk: &Desk) -> Html {
 }
 
 /// A list of jobs as it was read; read again it is another one.
-struct Listing(Option<Rc<Vec<JobEntry>>>);
+struct Listing(Option<Rc<Listed<JobEntry>>>);
 
 impl PartialEq for Listing {
     fn eq(&self, other: &Self) -> bool {
@@ -153,7 +160,7 @@ impl PartialEq for Listing {
 
 #[component]
 pub fn JobList(props: &JobListProps) -> Html {
-    let jobs = use_state(|| None::<Rc<Vec<JobEntry>>>);
+    let jobs = use_state(|| None::<Rc<Listed<JobEntry>>>);
     // With its number: the same words said again are something new.
     let said = use_state(|| None::<(u32, Result<AttrValue, StoreError>)>);
     let told = use_mut_ref(|| 0_u32);
@@ -196,7 +203,7 @@ pub fn JobList(props: &JobListProps) -> Html {
             }
         });
     }
-    let desk = Desk { kept: props.kept.clone(), said: onsaid };
+    let desk = Desk { kept: props.kept.clone(), said: onsaid, onnotice: props.onnotice.clone() };
     let onchoose = {
         let chosen = chosen.clone();
         Callback::from(move |id: u32| chosen.set(if *chosen == Some(id) { None } else { Some(id) }))
@@ -214,12 +221,12 @@ pub fn JobList(props: &JobListProps) -> Html {
         move |_: MouseEvent| most.set(usize::MAX)
     };
     let (away, here): (Vec<JobEntry>, Vec<JobEntry>) =
-        jobs.iter().flat_map(|jobs| jobs.iter().cloned()).partition(|entry| entry.removed);
+        jobs.iter().flat_map(|jobs| jobs.read.iter().cloned()).partition(|entry| entry.removed);
     let sought = wanted.to_lowercase();
     let found: Vec<&JobEntry> = here.iter().filter(|entry| entry.name.to_lowercase().contains(&sought)).collect();
     let more = found.len().saturating_sub(*most);
     html! {
-        <section class="job-list" aria-label={say("jobs-title")} data-listed={jobs.as_ref().map(|jobs| jobs.len().to_string())}>
+        <section class="job-list" aria-label={say("jobs-title")} data-listed={jobs.as_ref().map(|jobs| jobs.read.len().to_string())}>
             <p role="status" class="job-said" tabindex="-1" ref={words}>{ for said.iter().map(|(number, how)| match how {
                 Ok(words) => html! { <span key={*number}>{ words }</span> },
                 Err(error) => html! { <span key={*number} class="problem">{ error.to_string() }</span> },
@@ -230,9 +237,12 @@ pub fn JobList(props: &JobListProps) -> Html {
                     <input type="search" value={(*wanted).clone()} autocomplete="off" oninput={ontype} />
                 </label>
             }
-            if jobs.is_some() && here.is_empty() {
+            if jobs.as_ref().is_some_and(|jobs| jobs.damaged == 0) && here.is_empty() {
                 <p class="about">{ say("jobs-none") }</p>
             }
+            { for jobs.iter().filter(|jobs| jobs.damaged > 0).map(|jobs| html! {
+                <p class="problem" role="status">{ say_with("jobs-damaged", [("count", jobs.damaged.into())]) }</p>
+            }) }
             if found.is_empty() && !here.is_empty() {
                 <p class="about" role="status">{ say("jobs-not-found") }</p>
             }

@@ -2,8 +2,9 @@
 
 use super::cabinet::says;
 use crate::fault::{Fault, Outcome, require, require_same};
-use crate::shell::Shell;
+use crate::shell::{Kind, Shell};
 use crate::wait::until;
+use scantling::job::Job;
 use serde::Deserialize;
 use serde_json::{Value, json};
 use std::hash::{BuildHasher, RandomState};
@@ -43,7 +44,10 @@ const NAMES: &str = "return [...document.querySelectorAll('.job-list > .jobs > .
     .map((name) => name.textContent)";
 
 /// Waits until these are the jobs in the list, in this order.
-async fn listed(shell: &Shell, want: &[&str]) -> Outcome {
+///
+/// # Errors
+/// When they never are.
+pub async fn listed(shell: &Shell, want: &[&str]) -> Outcome {
     until(&format!("{want:?}"), async || shell.ask::<Vec<String>>(NAMES, &[]).await, |names| names == want)
         .await
         .map(drop)
@@ -134,7 +138,35 @@ async fn jobs_are_copied_and_put_away(shell: &Shell) -> Outcome {
     shell.open_jobs().await?;
     listed(shell, &["Hall", "Potting shed"]).await?;
     let chosen = shell.text(".job-row[aria-expanded=true] strong").await?;
-    require_same(&chosen.as_deref(), &Some("Hall"), "the job on the bench")
+    require_same(&chosen.as_deref(), &Some("Hall"), "the job on the bench")?;
+    the_one_on_the_bench_is_forgotten(shell).await
+}
+
+async fn the_one_on_the_bench_is_forgotten(shell: &Shell) -> Outcome {
+    shell.press("[data-action=put-away]").await?;
+    listed(shell, &["Potting shed"]).await?;
+    shell.press("[data-fold=put-away] > summary").await?;
+    shell.press("[data-action=forget]").await?;
+    shell.press("[data-action=forget][data-sure=true]").await?;
+    shell.shows_no("[data-fold=put-away]").await?;
+    // What is on the card stays there, and is of no job.
+    shell.open_card("cabinet").await?;
+    bar_is(shell, "new", 0).await?;
+    shell.field_is("job-name", "the name that it had", |field| field.value == "Hall").await?;
+    // It does not come back by itself when another is opened.
+    shell.open_jobs().await?;
+    shell.press(".job:first-child .job-row").await?;
+    shell.press(".job [data-action=open]").await?;
+    bar_is(shell, "saved", 3).await?;
+    // A name that was typed is saved first.
+    shell.type_into("job-name", "Tall shed").await?;
+    bar_is(shell, "changed", 3).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Potting shed"]).await?;
+    shell.press(".job [data-action=open]").await?;
+    bar_is(shell, "saved", 4).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Tall shed"]).await
 }
 
 /// Hands a text to the field for files of jobs, as a person's choice of a file does.
@@ -187,6 +219,19 @@ pub async fn go_through_a_file(shell: &mut Shell, saved: impl AsyncFn(&Shell) ->
     require_same(&cabinet["drawers"], &json!({ "count": 3 }), "what nobody here knows")?;
     require_same(&cabinet["width"], &json!("700"), "the width that was typed")?;
 
+    // A new job that is made of it has that too.
+    shell.open_card("cabinet").await?;
+    shell.type_into("job-name", "Third hall").await?;
+    shell.press("[data-action=save-new]").await?;
+    bar_is(shell, "saved", 1).await?;
+    shell.open_jobs().await?;
+    listed(shell, &["Third hall", "Newer hall", "Hall"]).await?;
+    shell.press("[data-action=save-file]").await?;
+    says(shell, ".job-said", "Saved as").await?;
+    let third: Value = serde_json::from_str(&saved(shell).await?)?;
+    require_same(&third["jobs"][0]["name"], &json!("Third hall"), "the name in the file")?;
+    require_same(&third["jobs"][0]["cards"]["cabinet"]["drawers"], &json!({ "count": 3 }), "what nobody here knows")?;
+
     for (text, words) in [
         ("not json", "not JSON"),
         ("{\"scantling\": 7, \"jobs\": []}", "a newer Scantling wrote"),
@@ -194,8 +239,10 @@ pub async fn go_through_a_file(shell: &mut Shell, saved: impl AsyncFn(&Shell) ->
     ] {
         hand_file(shell, text).await?;
         says(shell, ".job-files > .problem", words).await?;
+        let note = shell.text("#jobs-file-in-note").await?;
+        require_same(&note.as_deref(), &Some("jobs.json was chosen."), "what is said beside the refusal")?;
     }
-    listed(shell, &["Newer hall", "Hall"]).await
+    listed(shell, &["Third hall", "Newer hall", "Hall"]).await
 }
 
 /// Saves one revision after the other, as fast as it goes; each is as wide as its number says.
@@ -233,6 +280,7 @@ pub async fn survive_being_killed(shell: &mut Shell, saves: u32) -> Outcome {
     shell.type_into("cabinet-width", "601").await?;
     save(shell, 1).await?;
     let mut acknowledged = 1;
+    let mut kills = 0;
     while acknowledged < saves {
         let life = some_of(Duration::from_secs(5));
         let begun = Instant::now();
@@ -242,9 +290,47 @@ pub async fn survive_being_killed(shell: &mut Shell, saves: u32) -> Outcome {
             acknowledged = bar.map_or(acknowledged, |bar| acknowledged.max(bar.revision));
         }
         shell.kill().await?;
+        kills += 1;
+        can_all_be_read(shell, kills).await?;
         acknowledged = is_all_there(shell, acknowledged).await?;
     }
     Ok(())
+}
+
+/// The revisions of the only job, each with its text, as the shell's store has them.
+const ALL_IN_BROWSER: &str = "
+    const done = arguments[arguments.length - 1];
+    const asked = indexedDB.open('scantling');
+    asked.onsuccess = () => {
+        const got = asked.result.transaction('revisions').objectStore('revisions').getAll();
+        got.onsuccess = () => {
+            asked.result.close();
+            done(got.result.map((kept) => JSON.parse(kept)).map(({ number, content }) => [number, content]));
+        };
+    };";
+const ALL_IN_WINDOW: &str = "
+    const done = arguments[arguments.length - 1];
+    const { invoke } = window.__TAURI_INTERNALS__;
+    const one = async ({ number }) => [number, await invoke('revision', { id: 1, number })];
+    invoke('revisions', { id: 1 }).then((all) => Promise.all(all.map(one))).then(done);";
+
+/// Every revision is a whole job, as wide as its number says; one of each kill may be what was typed before it.
+async fn can_all_be_read(shell: &Shell, kills: usize) -> Outcome {
+    let script = match shell.kind() {
+        Kind::Browser => ALL_IN_BROWSER,
+        Kind::Window => ALL_IN_WINDOW,
+    };
+    let all: Vec<(u32, String)> = shell.ask_later(script, &[]).await?;
+    require(!all.is_empty(), || "no revision is there".to_owned())?;
+    let mut older = 0;
+    for (number, content) in all {
+        let job = Job::read(&content).map_err(|why| Fault::Wrong(format!("revision {number}: {why}")))?;
+        let (cabinet, want) = (job.cabinet(), 600 + number);
+        let wide: u32 = cabinet.width.typed().parse().unwrap_or_default();
+        require((601..=want).contains(&wide), || format!("revision {number} is {wide} wide"))?;
+        older += usize::from(wide != want);
+    }
+    require(older <= kills, || format!("{older} revisions are not what was saved as them, after {kills} kills"))
 }
 
 const LAST: &str = "

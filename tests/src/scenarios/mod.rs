@@ -5,4 +5,5 @@ pub mod card;
 pub mod cards;
 pub mod jobs;
 pub mod settings;
+pub mod storage;
 pub mod tape;

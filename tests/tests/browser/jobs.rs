@@ -1,7 +1,8 @@
 //! Jobs in the browser's database, and what only a browser does to them.
 
-use scantling_tests::fault::{Outcome, require};
+use scantling_tests::fault::{Outcome, require, require_same};
 use scantling_tests::play::play;
+use scantling_tests::scenarios::cabinet::says;
 use scantling_tests::scenarios::jobs;
 use scantling_tests::shell::{Kind, Shell};
 use scantling_tests::wait::until;
@@ -28,31 +29,24 @@ fn jobs_go_through_a_file() -> Outcome {
     })
 }
 
+/// Counts how often the page asks the browser not to clear what it keeps.
+const COUNT_ASKED: &str = "
+    window.asked = 0;
+    navigator.storage.persist = async () => { window.asked += 1; return true; };";
+
 #[test]
-fn two_windows_do_not_mix_up_their_jobs() -> Outcome {
-    play("jobs-two-windows", Kind::Browser, async |shell| {
+fn the_browser_is_asked_to_keep_jobs_once_there_is_one() -> Outcome {
+    play("jobs-stay", Kind::Browser, async |shell| {
         shell.open_card("cabinet").await?;
+        shell.ask::<()>(COUNT_ASKED, &[]).await?;
+        let asked = async || shell.ask::<u32>("return window.asked", &[]).await;
         shell.type_into("job-name", "Shed").await?;
+        require_same(&asked().await?, &0, "asked before there is a job")?;
         jobs::save(shell, 1).await?;
-        let first = shell.session()?.window().await?;
-        let second = shell.session()?.new_tab().await?;
-        shell.session()?.switch_to_window(second).await?;
-        shell.go_to("").await?;
-        shell.started().await?;
-        shell.open_card("cabinet").await?;
-        shell.type_into("job-name", "Hall").await?;
-        shell.press("[data-action=save-new]").await?;
-        jobs::bar_is(shell, "saved", 1).await?;
-        // Back in the first one, it is still the shed that is typed into.
-        shell.session()?.switch_to_window(first).await?;
+        until("it was asked", asked, |asked| *asked == 1).await?;
         shell.type_into("cabinet-width", "640").await?;
-        jobs::bar_is(shell, "changed", 1).await?;
-        let kept = async || shell.ask::<String>("return JSON.stringify(localStorage)", &[]).await;
-        until("the width kept", kept, |kept| kept.contains("640")).await?;
-        shell.session()?.refresh().await?;
-        shell.started().await?;
-        shell.field_is("cabinet-width", "as typed", |field| field.value == "640").await?;
-        shell.field_is("job-name", "the job of this window", |field| field.value == "Shed").await.map(drop)
+        jobs::save(shell, 2).await?;
+        require_same(&asked().await?, &1, "asked for two saves")
     })
 }
 
@@ -103,5 +97,77 @@ fn a_newer_database_is_left_as_it_is() -> Outcome {
         let look = async || shell.text(".job-bar[data-state=refused] .job-state").await;
         let said = until("a refusal", look, Option::is_some).await?.unwrap_or_default();
         require(said.contains("written by a newer Scantling"), || said.clone())
+    })
+}
+
+/// Puts half a text in the place of what stands under a key of one of the database's stores.
+const DAMAGE: &str = "
+    const done = arguments[arguments.length - 1];
+    const [store, key] = arguments;
+    const asked = indexedDB.open('scantling');
+    asked.onsuccess = () => {
+        const damaging = asked.result.transaction(store, 'readwrite');
+        damaging.objectStore(store).put('{\"id\":1,', key);
+        damaging.oncomplete = () => { asked.result.close(); done(true); };
+        damaging.onabort = () => done(false);
+    };";
+
+async fn damage(shell: &Shell, store: &str, key: serde_json::Value) -> Outcome {
+    let done = shell.ask_later(DAMAGE, &[store.into(), key]).await?;
+    require(done, || format!("nothing of {store} could be damaged"))
+}
+
+#[test]
+fn a_damaged_job_is_made_anew_of_its_revisions_or_told() -> Outcome {
+    play("jobs-damaged", Kind::Browser, async |shell| {
+        shell.run_first(CATCH).await?;
+        shell.go_to("").await?;
+        shell.started().await?;
+        shell.open_card("cabinet").await?;
+        shell.type_into("job-name", "Shed").await?;
+        jobs::save(shell, 1).await?;
+        shell.type_into("cabinet-width", "640").await?;
+        jobs::save(shell, 2).await?;
+        shell.type_into("cabinet-width", "650").await?;
+        jobs::save(shell, 3).await?;
+        shell.type_into("job-name", "Hall").await?;
+        shell.press("[data-action=save-new]").await?;
+        jobs::bar_is(shell, "saved", 1).await?;
+
+        damage(shell, "jobs", json!(1)).await?;
+        damage(shell, "revisions", json!([1, 3])).await?;
+        shell.open_jobs().await?;
+        jobs::listed(shell, &["Hall", "Shed"]).await?;
+        shell.press(".job:last-child .job-row").await?;
+        shell.press("[data-fold=revisions] > summary").await?;
+        says(shell, ".job-chosen .problem", "One more revision is damaged").await?;
+        shell.keep_picture("jobs-damaged").await?;
+        shell.press(".job [data-action=open]").await?;
+        shell.field_is("cabinet-width", "that of the last that can be read", |field| field.value == "640").await?;
+        // The next one does not take the place of the damaged one, and the entry is whole again.
+        shell.type_into("cabinet-width", "660").await?;
+        jobs::save(shell, 4).await?;
+
+        // A file of all jobs has those that can be read, and names the others.
+        damage(shell, "revisions", json!([2, 1])).await?;
+        shell.open_jobs().await?;
+        jobs::listed(shell, &["Shed", "Hall"]).await?;
+        shell.press("[data-action=save-all]").await?;
+        says(shell, ".job-said", "cannot be read: Hall").await?;
+        let file: serde_json::Value = serde_json::from_str(&shell.ask::<String>("return window.saved", &[]).await?)?;
+        require_same(&file["jobs"].as_array().map(Vec::len), &Some(1), "jobs in the file")?;
+        require_same(&file["jobs"][0]["cards"]["cabinet"]["width"], &json!("660"), "the width in the file")?;
+
+        // Of a job with nothing that can be read it is said that it is there.
+        damage(shell, "jobs", json!(2)).await?;
+        shell.open_bench().await?;
+        shell.open_jobs().await?;
+        says(shell, ".job-list > .problem", "One more job is damaged").await?;
+        jobs::listed(shell, &["Shed"]).await?;
+        // No number is given once more, even where the last that was given is damaged.
+        damage(shell, "jobs", json!(0)).await?;
+        shell.press(".job:first-child [data-action=copy-job]").await?;
+        jobs::listed(shell, &["Shed, copy", "Shed"]).await?;
+        says(shell, ".job-list > .problem", "One more job is damaged").await.map(drop)
     })
 }

@@ -6,7 +6,7 @@ use scantling_tests::fault::{Fault, Outcome};
 use scantling_tests::play::play;
 use scantling_tests::scenarios::card::whole_way;
 use scantling_tests::scenarios::cards::CASES;
-use scantling_tests::scenarios::{cabinet, jobs, settings, tape};
+use scantling_tests::scenarios::{cabinet, jobs, settings, storage, tape};
 use scantling_tests::shell::{Kind, Shell};
 use std::sync::{Mutex, PoisonError};
 
@@ -111,6 +111,23 @@ fn materials() -> Outcome {
 #[test]
 fn settings_are_there_after_a_restart() -> Outcome {
     alone("settings", async |shell| settings::are_kept(shell).await)
+}
+
+#[test]
+fn what_could_not_be_read_at_the_start_is_not_written_over() -> Outcome {
+    alone("unread", async |shell| {
+        let block = async |shell: &mut Shell| {
+            shell.end().await?;
+            std::fs::rename(shell.data(), shell.data().with_extension("away"))?;
+            std::fs::write(shell.data(), "A file where the folder was.")?;
+            shell.restart().await
+        };
+        let free = async |shell: &mut Shell| {
+            std::fs::remove_file(shell.data())?;
+            Ok(std::fs::rename(shell.data().with_extension("away"), shell.data())?)
+        };
+        storage::is_read_again(shell, block, free).await
+    })
 }
 
 #[test]

@@ -99,7 +99,7 @@ fn a_file_that_may_only_be_read_is_told_and_left() {
 fn a_backup_is_a_database_of_its_own_and_never_overwritten() {
     let (_folder, path) = folder();
     let kept = Kept::at(path.clone());
-    kept.keep("settings", Some("inches")).unwrap();
+    kept.keep(&[("settings", "inches")]).unwrap();
     let id = kept.save_job(None, "Shed", "", "one").unwrap().id;
     let elsewhere = path.with_file_name("files");
     let first = kept.back_up(&elsewhere).unwrap();
@@ -110,6 +110,40 @@ fn a_backup_is_a_database_of_its_own_and_never_overwritten() {
     assert_eq!(contents(&Kept::at(first.clone()), id).len(), 1);
     assert_eq!(texts(&Kept::at(first)), [pair("settings", "inches")]);
     assert_eq!(contents(&Kept::at(second), id).len(), 2);
+}
+
+fn names(folder: &Path) -> Vec<String> {
+    std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().file_name().into_string().unwrap()).collect()
+}
+
+/// The middle of the database is damaged after it was opened, so that the copy breaks off when much of it is written.
+#[test]
+fn a_backup_that_fails_leaves_nothing() {
+    let (_folder, path) = folder();
+    let kept = Kept::at(path.clone());
+    let id = kept.save_job(None, "Shed", "", &"x".repeat(12_000_000)).unwrap().id;
+    drop(kept);
+    let kept = Kept::at(path.clone());
+    assert_eq!(kept.jobs().unwrap()[0].id, id);
+    let mut bytes = std::fs::read(&path).unwrap();
+    bytes[4_000_000..5_000_000].fill(0xA5);
+    std::fs::write(&path, bytes).unwrap();
+
+    let elsewhere = path.with_file_name("files");
+    assert!(kept.back_up(&elsewhere).is_err());
+    assert_eq!(names(&elsewhere), [""; 0]);
+}
+
+#[test]
+fn what_an_ended_backup_has_left_is_in_nobodys_way() {
+    let (_folder, path) = folder();
+    let kept = Kept::at(path.clone());
+    kept.save_job(None, "Shed", "", "one").unwrap();
+    let elsewhere = path.with_file_name("files");
+    std::fs::create_dir_all(&elsewhere).unwrap();
+    std::fs::write(elsewhere.join("scantling-backup-1.db.part"), "half of it").unwrap();
+    kept.back_up(&elsewhere).unwrap();
+    assert_eq!(names(&elsewhere), ["scantling-backup-1.db"]);
 }
 
 #[test]
@@ -124,4 +158,16 @@ fn two_windows_save_one_job() {
     });
     let numbers: Vec<i64> = Kept::at(path).revisions(id).unwrap().iter().map(|one| one.number).collect();
     assert_eq!(numbers, (1..=41).rev().collect::<Vec<i64>>());
+}
+
+/// The page is told nothing else of what another window did: a number too high says that there is one in between.
+#[test]
+fn the_number_of_a_revision_says_what_another_window_saved() {
+    let (_folder, path) = folder();
+    let windows = [Kept::at(path.clone()), Kept::at(path.clone())];
+    let entry = windows[0].save_job(None, "Shed", "", "first").unwrap();
+    windows[1].save_job(Some(entry.id), "Shed", "", "theirs").unwrap();
+    assert_eq!(windows[0].save_job(Some(entry.id), "Shed", "", "ours").unwrap().revision, entry.revision + 2);
+    let want = [(3, "ours".to_owned()), (2, "theirs".to_owned()), (1, "first".to_owned())];
+    assert_eq!(contents(&Kept::at(path), entry.id), want);
 }

@@ -8,14 +8,27 @@ use crate::words::{say, say_with};
 use scantling::job::{Job, MOST_BYTES, read_file, write_file};
 use yew::prelude::*;
 
-/// Writes jobs into a file.
+/// Writes jobs into a file. One that cannot be read keeps no other out of it, and is named.
 pub(super) async fn save_jobs(kept: Kept, entries: Vec<JobEntry>, name: String) -> Result<AttrValue, StoreError> {
-    let mut jobs = Vec::new();
+    let (mut jobs, mut left_out, mut refusal) = (Vec::new(), Vec::new(), None);
     for entry in &entries {
-        jobs.push(read(&kept, entry).await?);
+        match read(&kept, entry).await {
+            Ok(job) => jobs.push(job),
+            Err(error @ (StoreError::Damaged | StoreError::Gone | StoreError::Unreadable(_))) => {
+                left_out.push(entry.name.as_str());
+                refusal = Some(error);
+            }
+            Err(error) => return Err(error),
+        }
     }
-    let place = kept.store().save_file(&name, "application/json", &write_file(&jobs)).await?;
-    Ok(say_with("file-saved", [("place", place.unwrap_or(name).into())]))
+    if let (true, Some(refusal)) = (jobs.is_empty(), refusal) {
+        return Err(refusal);
+    }
+    let place = kept.store().save_file(&name, "application/json", &write_file(&jobs)).await?.unwrap_or(name);
+    Ok(match left_out.is_empty() {
+        true => say_with("file-saved", [("place", place.into())]),
+        false => say_with("jobs-file-without", [("place", place.into()), ("names", left_out.join(", ").into())]),
+    })
 }
 
 /// Saves each job of a file as a new one, the last first, so that they stand in the list as in the file.

@@ -2,8 +2,9 @@
 
 use super::Desk;
 use crate::jobs::OpenJob;
-use crate::store::JobEntry;
+use crate::store::{JobEntry, Kept};
 use crate::words::{say, say_with};
+use scantling::job::CARD;
 use yew::prelude::*;
 
 #[derive(PartialEq, Properties)]
@@ -29,7 +30,8 @@ fn forget(desk: &Desk, entry: &JobEntry) {
         let open = OpenJob::of(&kept);
         if open.id == Some(entry.id) {
             // What is on the bench stays there, and belongs to no job now.
-            OpenJob::named(&open.name).keep(&kept).await?;
+            let inputs = kept.get(&Kept::inputs_of(CARD)).unwrap_or_default();
+            kept.keep_all(open.forgotten(&inputs).texts_with(inputs).to_vec()).await?;
         }
         Ok(say_with("jobs-forgotten", [("name", entry.name.into())]))
     });

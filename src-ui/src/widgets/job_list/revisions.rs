@@ -2,7 +2,7 @@
 
 use super::Desk;
 use crate::jobs::when;
-use crate::store::{JobEntry, Revision};
+use crate::store::{JobEntry, Listed, Revision};
 use crate::words::{say, say_with};
 use yew::prelude::*;
 
@@ -16,7 +16,7 @@ pub(super) struct RevisionsProps {
 
 #[component]
 pub(super) fn Revisions(props: &RevisionsProps) -> Html {
-    let revisions = use_state(Vec::new);
+    let revisions = use_state(|| Listed::whole(Vec::new()));
     {
         let (desk, revisions) = (props.desk.clone(), revisions.clone());
         use_effect_with(props.entry.id, move |id| {
@@ -43,7 +43,12 @@ pub(super) fn Revisions(props: &RevisionsProps) -> Html {
     html! {
         <>
             <p class="hint">{ say("jobs-revisions-note") }</p>
-            <ul class="revisions">{ for revisions.iter().map(row) }</ul>
+            if revisions.damaged > 0 {
+                <p class="problem" role="status">
+                    { say_with("jobs-revisions-damaged", [("count", revisions.damaged.into())]) }
+                </p>
+            }
+            <ul class="revisions">{ for revisions.read.iter().map(row) }</ul>
         </>
     }
 }
