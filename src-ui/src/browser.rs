@@ -211,11 +211,13 @@ pub async fn settle(value: Option<JsValue>) -> Option<JsValue> {
 }
 
 /// Moves the focus to the field after this one on the card; past the last, lets go, so that the answer is in sight.
-pub fn focus_next_field(from: &HtmlElement) {
+pub fn focus_next_field(from: &HtmlElement, lists_too: bool) {
     let Some(document) = web_sys::window().and_then(|window| window.document()) else { return };
-    let Ok(fields) = document.query_selector_all(".fields input[data-takes], .fields textarea, .fields select") else {
-        return;
-    };
+    let mut wanted = ".fields input[data-takes], .fields textarea".to_owned();
+    if lists_too {
+        wanted.push_str(", .fields select");
+    }
+    let Ok(fields) = document.query_selector_all(&wanted) else { return };
     let mut passed = false;
     for index in 0..fields.length() {
         let Some(field) = fields.get(index).and_then(|node| node.dyn_into::<HtmlElement>().ok()) else { continue };

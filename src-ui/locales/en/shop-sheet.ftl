@@ -3,6 +3,8 @@
 shop-title = Shop sheet
 shop-open = Shop sheet and templates, to print
 shop-print = Print
+shop-no-templates = Leave the templates out
+shop-with-templates = Put the templates in
 shop-back = Back to the card
 shop-paper = Fits A4 and US Letter. For the templates, print at 100 %, not fitted to the page.
 shop-problems = There is something on the card that cannot be used yet: the sheet can be made once it is put right there.

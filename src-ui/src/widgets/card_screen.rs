@@ -181,7 +181,7 @@ impl Acts {
             // In a list of lines Enter makes the next line; on a button it presses.
             if event.key() == "Enter" && !matches!(target.tag_name().as_str(), "TEXTAREA" | "BUTTON") {
                 event.prevent_default();
-                focus_next_field(&target);
+                focus_next_field(&target, true);
             }
         };
         Self {

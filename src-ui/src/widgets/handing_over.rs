@@ -77,6 +77,8 @@ fn hand(props: &HandingOverProps, slug: &'static str) {
     if let Some(window) = web_sys::window() {
         // Refused only for a malformed address.
         let _ = window.location().set_hash(&Route::to_card(slug));
+        // The next card is read from its head, however far down this one was.
+        window.scroll_to_with_x_and_y(0.0, 0.0);
     }
 }
 

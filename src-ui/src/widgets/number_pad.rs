@@ -95,7 +95,8 @@ fn type_into(input: &HtmlInputElement, text: Option<&str>) -> Option<()> {
 fn press(key: Key) {
     let Some(element) = focused() else { return };
     if matches!(key, Key::Next) {
-        focus_next_field(&element);
+        // A list has no use for the pad, which would go: what is typed into comes next.
+        focus_next_field(&element, false);
         return;
     }
     let Some(input) = element.dyn_ref::<HtmlInputElement>() else { return };

@@ -151,7 +151,7 @@ fn lengths_of(line: &Line) -> Vec<(AttrValue, Length)> {
     let lengths = &line.shown.lengths;
     let label = |index: usize| match lengths.len() {
         0 | 1 => line.label.clone(),
-        all => format!("{} {}/{all}", line.label, index + 1).into(),
+        all => format!("{} ({} of {all})", line.label, index + 1).into(),
     };
     lengths.iter().enumerate().map(|(index, length)| (label(index), *length)).collect()
 }

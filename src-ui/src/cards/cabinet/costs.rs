@@ -111,6 +111,13 @@ fn All(props: &AllProps) -> Html {
     }
 }
 
+/// The same on paper, where anything has a price.
+pub(super) fn on_paper(answered: &Rc<(Inputs, Answer)>, show: Show) -> Option<Html> {
+    let (inputs, answer) = &**answered;
+    let priced = costs(inputs, answer).is_ok_and(|costs| costs.total.is_some());
+    priced.then(|| html! { <All answered={answered.clone()} {show} /> })
+}
+
 /// The costs under their heading.
 pub(super) fn folded(fields: &Fields<Cabinet>, show: Show) -> Html {
     let Some(answered) = fields.answered() else { return Html::default() };

@@ -14,6 +14,7 @@ use crate::widgets::cautions::cautions;
 use crate::widgets::rows::button;
 use crate::words::{say, say_with};
 use scantling::cabinet::{Cabinet as Answer, Inputs};
+use std::rc::Rc;
 use yew::prelude::*;
 
 #[derive(PartialEq, Properties)]
@@ -72,6 +73,7 @@ pub fn ShopSheet(props: &ShopSheetProps) -> Html {
             window.scroll_to_with_x_and_y(0.0, 0.0);
         }
     });
+    let with_templates = use_state_eq(|| true);
     let Ok(answer) = Cabinet::solve(&inputs) else {
         return html! {
             <div class="about">
@@ -86,24 +88,34 @@ pub fn ShopSheet(props: &ShopSheetProps) -> Html {
             let _ = window.print();
         }
     });
+    let leave_out = {
+        let with_templates = with_templates.clone();
+        Callback::from(move |()| with_templates.set(!*with_templates))
+    };
+    let answered = Rc::new((inputs, answer));
+    let (inputs, answer) = &*answered;
     html! {
         <div class="shop-sheet">
             <div class="shop-tools">
                 { button("print", say("shop-print"), &print) }
+                { button("templates", say(if *with_templates { "shop-no-templates" } else { "shop-with-templates" }), &leave_out) }
                 <p class="shop-open"><a href={Route::to_card(Cabinet::SLUG)}>{ say("shop-back") }</a></p>
                 <p>{ say("shop-paper") }</p>
             </div>
             <article class="shop-paper" aria-label={say("shop-title")}>
-                { head(&answer, &props.job, show) }
-                { section(say("shop-drawings"), figures::whole(&answer, show)) }
-                { section(say("cabinet-cut-list"), tables::cut_list(&inputs, &answer, show)) }
-                { layout::sheets(&inputs, &answer, props.layout.as_deref(), show) }
-                { section(say("cabinet-fittings"), tables::fittings(&answer, show)) }
+                { head(answer, &props.job, show) }
+                { section(say("shop-drawings"), figures::whole(answer, show)) }
+                { section(say("cabinet-cut-list"), tables::cut_list(inputs, answer, show)) }
+                { layout::sheets(inputs, answer, props.layout.as_deref(), show) }
+                { section(say("cabinet-fittings"), tables::fittings(answer, show)) }
+                { for super::costs::on_paper(&answered, show).map(|costs| section(say("cabinet-costs"), costs)) }
                 { cautions(&answer.cautions) }
-                { section(say("shop-work"), tables::work(&answer, show)) }
-                { section(say("cabinet-holes"), super::parts::hole_tables(&answer, show)) }
-                { section(say("shop-faces"), figures::faces(&answer, show)) }
-                { templates::pages(&answer, show) }
+                { section(say("shop-work"), tables::work(answer, show)) }
+                { section(say("cabinet-holes"), super::parts::hole_tables(answer, show)) }
+                { section(say("shop-faces"), figures::faces(answer, show)) }
+                if *with_templates {
+                    { templates::pages(answer, show) }
+                }
             </article>
         </div>
     }

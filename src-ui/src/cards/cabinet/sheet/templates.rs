@@ -7,7 +7,7 @@ use scantling::cabinet::{Cabinet as Answer, Hand, Pattern, RowUse, Template, tem
 use yew::prelude::*;
 
 fn used(answer: &Answer, one: &RowUse) -> AttrValue {
-    let part = answer.parts.get(one.on).map(|part| parts::name(part.what)).unwrap_or_default();
+    let part = parts::place(answer, one.on);
     let face = say(if one.face == Hand::Right { "cabinet-face-right" } else { "cabinet-face-left" });
     let values = [("part", part.as_str().into()), ("face", face.as_str().into())];
     say_with(if one.rear { "shop-use-rear" } else { "shop-use-front" }, values)
