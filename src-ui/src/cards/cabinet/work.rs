@@ -211,10 +211,18 @@ fn faces(answer: &Answer, step: &Step, here: &[usize]) -> String {
             (false, true, false) => say("cabinet-face-right"),
             (false, false, _) => return None,
         };
-        Some(format!("{}: {words}", parts::place(answer, *part)))
+        Some((parts::place(answer, *part), words))
     };
-    let told: Vec<String> = here.iter().filter_map(told).collect();
-    if told.is_empty() { String::new() } else { format!(" ({})", told.join("; ")) }
+    let told: Vec<(AttrValue, AttrValue)> = here.iter().filter_map(told).collect();
+    match told.as_slice() {
+        [] => String::new(),
+        // An upright's own name says which it is.
+        [(place, words)] if *place == parts::names(answer, here) => format!(", {words}"),
+        all => {
+            let all: Vec<String> = all.iter().map(|(place, words)| format!("{place}: {words}")).collect();
+            format!(" ({})", all.join("; "))
+        }
+    }
 }
 
 /// The parts of a step, those that are cut alike as one tick.
