@@ -96,6 +96,31 @@ pub async fn hangs_hooks(shell: &Shell) -> Outcome {
     shell.keep_picture("cabinet-hooks").await
 }
 
+/// A clothes rail is a part with sockets, and the sizes of what is bought are the maker's.
+///
+/// # Errors
+/// When anything is not as it should be.
+pub async fn hangs_a_rail(shell: &Shell) -> Outcome {
+    demo(shell).await?;
+    shell.type_into("cabinet-rail-bay", "1").await?;
+    // 800.8 less 3 for the sockets.
+    says(shell, ".parts table", "1 × Clothes rail").await?;
+    says(shell, ".parts table", "798 × 25 mm").await?;
+    says(shell, ".groups", "Bay 1: hangers need 271 mm more depth").await?;
+    says(shell, ".groups", "what hangs on the rail needs 419 mm more height").await?;
+    shell.press("[data-fold=holes] > summary").await?;
+    // 72.5 below the top, which is 14.6 thick; half of 328.9 from the front.
+    says(shell, ".hole-tables", "1083 mm from the lower end, 164.5 mm from the front").await?;
+    says(shell, ".hole-tables", "⌀ 6 mm, 22.5 mm deep").await?;
+    shell.type_into("cabinet-joint-sizes-dowel-diameter", "8").await?;
+    says(shell, ".hole-tables", "⌀ 8 mm, 22.5 mm deep").await?;
+    shell.type_into("cabinet-rail-play", "5").await?;
+    says(shell, ".parts table", "796 × 25 mm").await?;
+    shell.type_into("cabinet-rail-wall", "20").await?;
+    says(shell, "#cabinet-rail-wall-note", "At most 12.5 mm").await?;
+    shell.keep_picture("cabinet-rail").await
+}
+
 /// A shelf outside is cut, marked, and named where a door strikes it.
 ///
 /// # Errors

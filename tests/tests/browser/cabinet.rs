@@ -46,6 +46,11 @@ fn hooks_hang_below_what_hangs() -> Outcome {
 }
 
 #[test]
+fn a_clothes_rail_is_a_part_and_sizes_are_the_makers() -> Outcome {
+    play("cabinet-rail", Kind::Browser, async |shell| cabinet::hangs_a_rail(shell).await)
+}
+
+#[test]
 fn a_shelf_outside_is_cut_marked_and_named_where_a_door_strikes_it() -> Outcome {
     play("cabinet-outside", Kind::Browser, async |shell| cabinet::hangs_a_shelf_outside(shell).await)
 }

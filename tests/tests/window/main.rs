@@ -147,6 +147,7 @@ fn a_cabinet_gets_what_hangs_on_it() -> Outcome {
         cabinet::adds_up_costs(shell).await?;
         cabinet::opens_doors_by_strips(shell).await?;
         cabinet::hangs_hooks(shell).await?;
+        cabinet::hangs_a_rail(shell).await?;
         cabinet::hangs_a_shelf_outside(shell).await
     })
 }
